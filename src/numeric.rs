@@ -1,0 +1,31 @@
+//! The few numerical tools that several rooms share, each a thin face over a library.
+
+use crate::error::{Code, Error, Result};
+use roots::{Convergency, find_root_brent};
+
+/// Stops Brent's method when the bracket is `relative` narrow, or `absolute` where the root is near zero.
+struct Narrow {
+    relative: f64,
+    absolute: f64,
+}
+
+impl Convergency<f64> for Narrow {
+    fn is_root_found(&mut self, y: f64) -> bool {
+        y == 0.0
+    }
+    fn is_converged(&mut self, x1: f64, x2: f64) -> bool {
+        (x1 - x2).abs() <= self.absolute + self.relative * x1.abs().max(x2.abs())
+    }
+    fn is_iteration_limit_reached(&mut self, iterations: usize) -> bool {
+        iterations > 500
+    }
+}
+
+/// Root of `f` between `low` and `high`, where `f` changes sign, by Brent's method.
+///
+/// `relative` and `absolute` bound the width of the final bracket. `what` names the quantity for the error.
+pub fn root(what: &str, low: f64, high: f64, relative: f64, absolute: f64, f: impl FnMut(f64) -> f64) -> Result<f64> {
+    find_root_brent(low, high, f, &mut Narrow { relative, absolute }).map_err(|why| {
+        Error::new(Code::NotConverged, what, format!("no {what} was found between {low:e} and {high:e}: {why:?}"))
+    })
+}

@@ -1,0 +1,116 @@
+//! The library against an independent implementation of the same equations (`tests/data/cases-*.json`).
+//!
+//! Each file has a module whose `ours` computes the answer to one case in the shape of its `expected`; the walk
+//! compares leaf by leaf at the tolerance of the case. Cases without a function yet are counted and named.
+
+#![allow(missing_docs)]
+
+use serde_json::Value;
+
+mod circuit;
+mod coverage;
+mod drive;
+mod economics;
+mod fill;
+mod film;
+mod oil;
+mod reference;
+mod supply;
+mod wear;
+
+/// The answer to a case in the shape of its expected value; `None` where there is no function for it yet.
+/// `"error: …"` strings stand for a typed error.
+pub type Answer = Option<Value>;
+
+/// Number under `key`; NaN if it is not there.
+pub fn number(value: &Value, key: &str) -> f64 {
+    value[key].as_f64().unwrap_or(f64::NAN)
+}
+
+/// Relative and absolute tolerance of a case, from either way of writing it.
+fn tolerance(value: &Value) -> (f64, f64) {
+    match value {
+        Value::Object(map) => (
+            map.get("rel").and_then(Value::as_f64).unwrap_or(0.0),
+            map.get("abs").and_then(Value::as_f64).unwrap_or(0.0),
+        ),
+        Value::String(text) => {
+            let after = |word: &str| {
+                text.split(word)
+                    .nth(1)?
+                    .split_whitespace()
+                    .next()?
+                    .trim_end_matches([';', ',', ')'])
+                    .parse::<f64>()
+                    .ok()
+            };
+            (after("rel ").unwrap_or(0.0), after("abs ").unwrap_or(0.0))
+        }
+        _ => (0.0, 0.0),
+    }
+}
+
+/// Compares leaf by leaf; every difference is added to `wrong`.
+fn compare(path: &str, expected: &Value, ours: &Value, tol: (f64, f64), wrong: &mut Vec<String>) {
+    match (expected, ours) {
+        (Value::Number(e), Value::Number(o)) => {
+            let (e, o) = (e.as_f64().unwrap_or(f64::NAN), o.as_f64().unwrap_or(f64::NAN));
+            let allowed = tol.0 * e.abs() + tol.1;
+            if (e - o).abs() > allowed.max(1e-14 * e.abs()) || o.is_nan() {
+                wrong.push(format!("{path}: expected {e}, ours {o}"));
+            }
+        }
+        (Value::Array(e), Value::Array(o)) if e.len() == o.len() => {
+            for (i, (e, o)) in e.iter().zip(o).enumerate() {
+                compare(&format!("{path}[{i}]"), e, o, tol, wrong);
+            }
+        }
+        (Value::Object(e), Value::Object(o)) => {
+            for (key, value) in e {
+                compare(&format!("{path}.{key}"), value, o.get(key).unwrap_or(&Value::Null), tol, wrong);
+            }
+        }
+        (Value::String(e), Value::String(o)) if e.starts_with("error") && o.starts_with("error") => {}
+        (e, o) if e == o => {}
+        (e, o) => wrong.push(format!("{path}: expected {e}, ours {o}")),
+    }
+}
+
+/// Walks one file of cases.
+fn walk(text: &str, modules: &[fn(&Value) -> Answer]) {
+    let cases: Vec<Value> = serde_json::from_str(text).unwrap();
+    let (mut met, mut open, mut wrong) = (0, Vec::new(), Vec::new());
+    for case in &cases {
+        let id = case["id"].as_str().unwrap();
+        match modules.iter().find_map(|ours| ours(case)) {
+            None => open.push(id.to_string()),
+            Some(answer) => {
+                let before = wrong.len();
+                compare(id, &case["expected"], &answer, tolerance(&case["tolerance"]), &mut wrong);
+                met += usize::from(wrong.len() == before);
+            }
+        }
+    }
+    println!("{met} of {} cases met; no function yet for {}: {}", cases.len(), open.len(), open.join(" "));
+    assert!(wrong.is_empty(), "cases missed:\n{}", wrong.join("\n"));
+}
+
+#[test]
+fn circuit_and_drive() {
+    walk(include_str!("../data/cases-circuit_drive.json"), &[circuit::ours, drive::ours]);
+}
+
+#[test]
+fn joint_and_film() {
+    walk(include_str!("../data/cases-joint_film.json"), &[oil::ours, film::ours, reference::ours]);
+}
+
+#[test]
+fn lubrication_and_supply() {
+    walk(include_str!("../data/cases-lubrication.json"), &[coverage::ours, fill::ours, supply::ours]);
+}
+
+#[test]
+fn wear_money_and_evidence() {
+    walk(include_str!("../data/cases-wear_money_evidence.json"), &[wear::ours, economics::ours]);
+}

@@ -1,0 +1,5 @@
+use crate::{Answer, Check};
+
+pub fn check(_check: &Check) -> Answer {
+    None
+}
