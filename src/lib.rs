@@ -28,9 +28,11 @@ pub mod drive;
 pub mod economics;
 pub mod error;
 pub mod joint;
+pub mod line;
 pub mod lubrication;
 pub mod numeric;
 pub mod oil;
+pub mod quantity;
 pub mod supply;
 pub mod wear;
 

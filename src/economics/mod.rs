@@ -1,1 +1,7 @@
-//! Room: economics.
+//! Economics: yearly cost, cash flow, payback.
+
+mod result;
+mod survey;
+
+pub use result::*;
+pub use survey::*;

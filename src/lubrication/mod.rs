@@ -1,1 +1,7 @@
-//! Room: lubrication.
+//! Lubrication: which joints are reached and when, what gets in, stays, drips.
+
+mod result;
+mod survey;
+
+pub use result::*;
+pub use survey::*;
