@@ -32,6 +32,8 @@ pub mod line;
 pub mod lubrication;
 pub mod numeric;
 pub mod oil;
+#[cfg(feature = "python")]
+mod py;
 pub mod quantity;
 pub mod supply;
 pub mod wear;

@@ -2,5 +2,4 @@
 
 mod survey;
 
-pub use survey::{Chain, ChainSi, Standard};
-pub(crate) use survey::{chain_noun, consistent};
+pub use survey::*;

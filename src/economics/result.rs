@@ -1,7 +1,7 @@
 //! What a result says of money.
 
 use crate::quantity::Class;
-use crate::{choice, noun};
+use crate::noun;
 
 const BALANCE: &str = "sum of yearly items";
 

@@ -1,7 +1,7 @@
 //! What a survey says of how the joints are oiled, and of what oil does in them.
 
 use crate::quantity::Side;
-use crate::quantity::{Class, Place, at_least, between, up_to};
+use crate::quantity::{Class, at_least, between, up_to};
 use crate::{choice, noun, tagged};
 
 choice! {

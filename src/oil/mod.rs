@@ -2,5 +2,4 @@
 
 mod survey;
 
-pub use survey::{Oil, OilSi};
-pub(crate) use survey::{consistent, oil_noun};
+pub use survey::*;
