@@ -1,0 +1,162 @@
+//! What one joint goes through in one revolution: where it stays how long, and where it bends.
+
+use super::{Layout, March, Plane, SectionTemperature, Support, Temperatures, Way};
+
+/// A joint's stay in one section; tension runs linearly between its ends.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Stay {
+    /// Section of the survey.
+    pub section: usize,
+    /// Entry, s after leaving the drive.
+    pub start: f64,
+    /// Exit, s.
+    pub end: f64,
+    /// Tension of the heaviest strand at entry and exit, N.
+    pub tension: [f64; 2],
+    /// Chain temperature.
+    pub temperature: SectionTemperature,
+}
+
+/// The stays of a joint in one revolution, from the exit of the drive.
+pub fn timeline<'a>(
+    layout: &'a Layout,
+    march: &'a March,
+    temperatures: &'a Temperatures,
+) -> impl Iterator<Item = Stay> + 'a {
+    layout.places.iter().map(move |place| Stay {
+        section: place.section,
+        start: place.start,
+        end: place.start + place.duration,
+        tension: march.profile[place.section].map(|effective| layout.strand_tension(effective, place.centrifugal)),
+        temperature: temperatures.sections[place.section],
+    })
+}
+
+/// How a joint bends.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum EventKind {
+    /// Onto a turn.
+    Entry,
+    /// Off a turn.
+    Exit,
+    /// Over the idlers of a straight, taken together.
+    Idler,
+}
+
+impl EventKind {
+    /// Its name in results.
+    pub const fn as_str(self) -> &'static str {
+        match self {
+            EventKind::Entry => "entry",
+            EventKind::Exit => "exit",
+            EventKind::Idler => "idler",
+        }
+    }
+}
+
+/// A joint bends under load.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Event {
+    /// Section of the survey.
+    pub section: usize,
+    /// Onto a turn, off it, or over idlers.
+    pub kind: EventKind,
+    /// How often in one revolution: 1, or twice the number of idlers.
+    pub count: f64,
+    /// When, s after leaving the drive; halfway for idlers.
+    pub time: f64,
+    /// Tension of the heaviest strand, N; zero or less where the chain hangs slack, and then the event does not wear.
+    pub tension: f64,
+    /// Articulation, rad, without sign.
+    pub angle: f64,
+    /// Sense of the articulation: bends of one sign wear one arc of the pin; 0 over idlers, which bend both ways.
+    pub sense: i64,
+    /// Plane of the bend.
+    pub plane: Plane,
+    /// Chain temperature, °C.
+    pub temperature: f64,
+    /// Time without articulation before it, s; at least the time from joint to joint.
+    pub rest: f64,
+    /// Mean tension of the heaviest strand over that time, N.
+    pub rest_tension: f64,
+}
+
+/// Writes the events of one revolution into `events`, from the exit of the drive; its old content goes.
+///
+/// Every turn gives two, every idler straight one for all its idlers (count 2 × length/spacing, angle q g a/S). The
+/// last is the exit of the drive.
+pub fn events(layout: &Layout, march: &March, temperatures: &Temperatures, events: &mut Vec<Event>) {
+    events.clear();
+    let mut rest = Rest::default();
+    for place in &layout.places {
+        let [entry, exit] = march.profile[place.section];
+        let temperature = &temperatures.sections[place.section];
+        match &place.way {
+            Way::Straight(straight) if straight.support == Support::Idlers => {
+                let middle = (entry + exit) / 2.0;
+                let count = 2.0 * place.length / straight.span;
+                let tension = layout.strand_tension(middle, 0.0);
+                let bend = straight.carried * super::GRAVITY * straight.span;
+                rest.pass(place.duration / 2.0, entry, middle, place.centrifugal);
+                events.push(Event {
+                    section: place.section,
+                    kind: EventKind::Idler,
+                    count,
+                    time: place.start + place.duration / 2.0,
+                    tension,
+                    angle: if middle > 0.0 { bend / middle } else { 0.0 },
+                    sense: 0,
+                    plane: Plane::Main,
+                    temperature: temperature.middle,
+                    rest: place.duration / count,
+                    rest_tension: tension,
+                });
+                rest = Rest::default();
+                rest.pass(place.duration / 2.0, middle, exit, place.centrifugal);
+            }
+            Way::Straight(_) => rest.pass(place.duration, entry, exit, place.centrifugal),
+            Way::Turn(turn) => {
+                let mut bend = |kind, effective, time, sense, temperature, rest: &Rest| {
+                    let tension = layout.strand_tension(effective, place.centrifugal);
+                    events.push(Event {
+                        section: place.section,
+                        kind,
+                        count: 1.0,
+                        time,
+                        tension,
+                        angle: turn.articulation_angle,
+                        sense,
+                        plane: turn.plane,
+                        temperature,
+                        rest: rest.time.max(layout.joint_time),
+                        rest_tension: rest.mean().map_or(tension, |mean| mean * layout.strand_share),
+                    });
+                };
+                bend(EventKind::Entry, entry, place.start, turn.side, temperature.inlet, &rest);
+                rest = Rest::default();
+                rest.pass(place.duration, entry, exit, place.centrifugal);
+                bend(EventKind::Exit, exit, place.start + place.duration, -turn.side, temperature.outlet, &rest);
+                rest = Rest::default();
+            }
+        }
+    }
+}
+
+/// Time since the last event, and tension of all strands over it.
+#[derive(Default)]
+struct Rest {
+    time: f64,
+    impulse: f64,
+}
+
+impl Rest {
+    fn pass(&mut self, time: f64, entry: f64, exit: f64, centrifugal: f64) {
+        self.time += time;
+        self.impulse += time * ((entry + exit) / 2.0 + centrifugal);
+    }
+
+    /// Mean tension; none where no time passed.
+    fn mean(&self) -> Option<f64> {
+        (self.time > 0.0).then(|| self.impulse / self.time)
+    }
+}
