@@ -160,3 +160,59 @@ impl Rest {
         (self.time > 0.0).then(|| self.impulse / self.time)
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::super::testing::*;
+    use super::super::*;
+    use proptest::prelude::*;
+
+    fn all(sections: &[SectionSi]) -> (Layout, March, Vec<Event>) {
+        let (layout, coefficients) = laid_out(sections);
+        let march = march(&layout, &coefficients).unwrap();
+        let mut list = Vec::new();
+        events(&layout, &march, &temperatures(&layout), &mut list);
+        (layout, march, list)
+    }
+
+    #[test]
+    fn turns_that_touch_leave_a_joint_no_rest_but_the_next_joint() {
+        let mut sections = simple_loop();
+        sections.insert(2, SectionSi::Turn(turn(TurnKind::Wheel)));
+        let (layout, _, list) = all(&sections);
+        let entry = list.iter().find(|event| event.section == 2 && event.kind == EventKind::Entry).unwrap();
+        assert_eq!(entry.rest, layout.joint_time);
+        assert_eq!(entry.rest_tension, entry.tension);
+    }
+
+    #[test]
+    fn a_reverse_bend_turns_the_other_way() {
+        let mut sections = simple_loop();
+        sections[1] = SectionSi::Turn(TurnSi { side: -1, ..turn(TurnKind::Wheel) });
+        let senses: Vec<i64> = all(&sections).2.iter().map(|event| event.sense).collect();
+        assert_eq!(senses, [-1, 1, 1, -1]);
+    }
+
+    proptest! {
+        /// Without idlers and touching turns, rests add up to the circuit time, and their tensions to its mean.
+        #[test]
+        fn rests_fill_the_revolution(sections in any_loop()) {
+            let (layout, march, list) = all(&sections);
+            prop_assert!((list[list.len() - 1].time / layout.circuit_time - 1.0).abs() < 1e-12);
+            prop_assert!(list.windows(2).all(|pair| pair[0].time <= pair[1].time));
+            prop_assert!(list.iter().all(|event| event.rest_tension.is_finite() && event.angle >= 0.0));
+            let idlers = list.iter().any(|event| event.kind == EventKind::Idler);
+            let touching = list.windows(2).any(|pair| pair[0].time == pair[1].time) || list[0].time == 0.0;
+            let short = list.iter().any(|event| event.rest <= layout.joint_time);
+            if !idlers && !touching && !short {
+                let time: f64 = list.iter().map(|event| event.rest).sum();
+                prop_assert!((time / layout.circuit_time - 1.0).abs() < 1e-12);
+                let impulse: f64 = list.iter().map(|event| event.rest * event.rest_tension).sum();
+                let stays = timeline(&layout, &march, &temperatures(&layout))
+                    .map(|stay| (stay.end - stay.start) * (stay.tension[0] + stay.tension[1]) / 2.0)
+                    .sum::<f64>();
+                prop_assert!((impulse - stays).abs() <= 1e-9 * layout.circuit_time * march.greatest.abs());
+            }
+        }
+    }
+}

@@ -12,7 +12,8 @@ const LOADED_SPEED_LIMIT: f64 = 5.0;
 /// What sets the tension at the drive exit.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum TakeUp {
-    /// Running slack tension of all strands, N (a screw, as found running).
+    /// Running slack tension of all strands, N. A screw holds it only at one temperature: steel grows 12e-6 per K, so
+    /// a cold setting is not the running tension.
     Tension(f64),
     /// A weight or spring that pulls the wheel of a turn.
     FrameForce {
@@ -168,7 +169,10 @@ pub fn lay_out(data: &LoopData) -> Result<Layout> {
         return Err(Error::new(
             Code::Inconsistent,
             "joints",
-            format!("a loop of {length} m holds no two pitches of {} m: check lengths and pitch", data.pitch),
+            format!(
+                "a loop of {length} m with a pitch of {} m has no joints: check joints, lengths and pitch",
+                data.pitch
+            ),
         ));
     }
     let circuit_time = f64::from(joints) * data.pitch / data.speed;
@@ -290,5 +294,77 @@ fn find_roller_straights(places: &mut [Place]) {
             last = Some(place.section);
         }
         place.roller_straight = if place.rolls() { last } else { None };
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::testing::*;
+    use super::super::*;
+    use super::*;
+    use proptest::prelude::*;
+
+    fn code(sections: &[SectionSi]) -> Code {
+        lay_out(&data(sections)).unwrap_err().code
+    }
+
+    #[test]
+    fn loops_that_are_none_are_refused() {
+        let good = simple_loop();
+        assert!(lay_out(&data(&good)).is_ok());
+        assert_eq!(code(&good[..3]), Code::Unsupported);
+        assert_eq!(code(&[drive(), drive()]), Code::Unsupported);
+        let with = |index: usize, section| {
+            let mut sections = simple_loop();
+            sections[index] = section;
+            code(&sections)
+        };
+        let s = straight(Support::Slide);
+        assert_eq!(with(0, SectionSi::Straight(StraightSi { rise: 0.02, ..s.clone() })), Code::RiseMismatch);
+        assert_eq!(with(0, SectionSi::Straight(StraightSi { rise: 11.0, ..s })), Code::Inconsistent);
+        let idlers = StraightSi { idler_spacing: None, ..straight(Support::Idlers) };
+        assert_eq!(with(0, SectionSi::Straight(idlers)), Code::Missing);
+        let curve = turn(TurnKind::Curve);
+        assert_eq!(with(1, SectionSi::Turn(TurnSi { radius: Some(0.05), ..curve.clone() })), Code::OutOfRange);
+        assert_eq!(with(1, SectionSi::Turn(TurnSi { radius: None, ..curve.clone() })), Code::Missing);
+        assert_eq!(with(1, SectionSi::Turn(TurnSi { teeth: Some(9), ..curve.clone() })), Code::Inconsistent);
+        assert_eq!(with(3, SectionSi::Turn(TurnSi { drive: true, ..curve })), Code::Unsupported);
+    }
+
+    #[test]
+    fn chains_that_do_not_fit_the_loop_are_refused() {
+        let sections = simple_loop();
+        let refused = |data: LoopData| lay_out(&data).unwrap_err().code;
+        assert_eq!(refused(LoopData { roller_diameter: None, ..data(&sections) }), Code::Missing);
+        assert_eq!(refused(LoopData { speed: 5.1, ..data(&sections) }), Code::BeyondModel);
+        assert_eq!(refused(LoopData { joints: Some(0), ..data(&sections) }), Code::Inconsistent);
+        let on_a_straight = TakeUp::FrameForce { section: 0, force: 100.0 };
+        assert_eq!(refused(LoopData { take_up: on_a_straight, ..data(&sections) }), Code::Inconsistent);
+    }
+
+    #[test]
+    fn a_curve_on_rollers_rubs_like_the_straight_before_it() {
+        let mut sections = simple_loop();
+        let curve = TurnSi { contact: Contact::Rollers, ..turn(TurnKind::Curve) };
+        sections.insert(0, SectionSi::Turn(curve.clone()));
+        sections.insert(4, SectionSi::Turn(curve));
+        let layout = lay_out(&data(&sections)).unwrap();
+        let source = |section: usize| layout.places[layout.position(section).unwrap()].roller_straight;
+        assert_eq!(source(0), Some(3)); // round the loop
+        assert_eq!(source(4), Some(3));
+        assert_eq!(source(3), Some(3));
+        assert_eq!(source(1), None);
+    }
+
+    proptest! {
+        #[test]
+        fn the_stays_fill_the_circuit_time(sections in any_loop(), joints in 10u32..2000) {
+            let layout = lay_out(&LoopData { joints: Some(joints), ..data(&sections) }).unwrap();
+            let sum: f64 = layout.places.iter().map(|place| place.duration).sum();
+            prop_assert!((sum / layout.circuit_time - 1.0).abs() < 1e-12);
+            prop_assert!((layout.circuit_time - f64::from(joints) * layout.joint_time).abs() < 1e-9);
+            prop_assert_eq!(layout.computed_joints % 2, 0);
+            prop_assert!((f64::from(layout.computed_joints) * layout.pitch - layout.length).abs() <= layout.pitch * 1.000001);
+        }
     }
 }

@@ -163,3 +163,121 @@ struct Composed {
     slack: f64,
     required: f64,
 }
+
+#[cfg(test)]
+mod tests {
+    use super::super::testing::*;
+    use super::super::*;
+    use super::*;
+    use proptest::prelude::*;
+
+    /// Power of all joints from their own work: friction × pin radius × angle × tension, at each engagement.
+    fn joint_power(layout: &Layout, coefficients: &Coefficients, march: &March) -> f64 {
+        let per_place = |place: &Place| {
+            let friction = coefficients.joint[place.section];
+            let [entry, exit] = march.profile[place.section];
+            match &place.way {
+                Way::Turn(turn) => {
+                    friction * layout.pin_diameter / 2.0
+                        * turn.articulation_angle
+                        * (entry + exit + 2.0 * place.centrifugal)
+                        / layout.joint_time
+                }
+                Way::Straight(straight) if straight.support == Support::Idlers => {
+                    friction * layout.pin_diameter / layout.pitch * straight.weight * layout.speed
+                }
+                Way::Straight(_) => 0.0,
+            }
+        };
+        layout.places.iter().map(per_place).sum()
+    }
+
+    #[test]
+    fn a_turn_that_cannot_be_pulled_is_refused() {
+        let sections = simple_loop();
+        let (layout, mut coefficients) = laid_out(&sections);
+        coefficients.wheel_bearing = 4.0;
+        let error = march(&layout, &coefficients).unwrap_err();
+        assert_eq!(error.code, crate::Code::BeyondModel);
+    }
+
+    #[test]
+    fn without_friction_only_rises_and_acceleration_pull() {
+        let mut sections = simple_loop();
+        sections[2] = SectionSi::Straight(StraightSi { loads: true, ..straight(Support::Slide) });
+        let (layout, mut coefficients) = laid_out(&sections);
+        coefficients = coefficients.scaled(0.0);
+        coefficients.rolling_arm = 0.0;
+        let march = march(&layout, &coefficients).unwrap();
+        assert!((march.pull - 20.0 * 0.3 * 0.3).abs() < 1e-9);
+        assert_eq!(march.shares().map(|(cause, _)| cause).collect::<Vec<_>>(), [Cause::Accel]);
+    }
+
+    #[test]
+    fn a_load_on_a_bed_rubs_there_and_not_on_the_track() {
+        let mut sections = simple_loop();
+        sections[0] = SectionSi::Straight(StraightSi { load_on: LoadOn::Bed, ..straight(Support::Slide) });
+        let (layout, coefficients) = laid_out(&sections);
+        let march = march(&layout, &coefficients).unwrap();
+        assert!((march.cause(Cause::Bed) - 0.3 * 20.0 * GRAVITY * 10.0).abs() < 1e-9);
+        assert!((march.cause(Cause::PlateTrack) - 0.25 * 10.0 * GRAVITY * 10.0).abs() < 1e-9);
+    }
+
+    proptest! {
+        #[test]
+        fn every_newton_has_a_cause_and_joints_do_their_work(sections in any_loop()) {
+            let (layout, coefficients) = laid_out(&sections);
+            let march = march(&layout, &coefficients).unwrap();
+            prop_assert!(march.accounts_for_all(1e-9));
+            let scale = layout.speed * march.causes.iter().map(|pull| pull.abs()).sum::<f64>();
+            let power = joint_power(&layout, &coefficients, &march);
+            prop_assert!((power - march.cause(Cause::Joint) * layout.speed).abs() <= 1e-9 * scale.max(power.abs()));
+        }
+
+        #[test]
+        fn it_does_not_matter_where_the_survey_starts(sections in any_loop(), by in 0usize..8) {
+            let (layout, coefficients) = laid_out(&sections);
+            let mut turned = sections.clone();
+            turned.rotate_left(by % sections.len());
+            let (other, _) = laid_out(&turned);
+            prop_assert_eq!(march(&layout, &coefficients).unwrap().pull, march(&other, &coefficients).unwrap().pull);
+        }
+
+        #[test]
+        fn marching_again_is_marching_afresh(sections in any_loop(), factor in 0.3..1.5f64) {
+            let (layout, coefficients) = laid_out(&sections);
+            let mut again = march(&layout, &coefficients).unwrap();
+            again.renew(&layout, &coefficients.scaled(factor)).unwrap();
+            prop_assert_eq!(again, march(&layout, &coefficients.scaled(factor)).unwrap());
+        }
+
+        #[test]
+        fn the_required_take_up_is_just_enough(sections in any_loop()) {
+            let (mut layout, coefficients) = laid_out(&sections);
+            let required = march(&layout, &coefficients).unwrap().required_take_up;
+            layout.take_up = TakeUp::Tension(required);
+            let march = march(&layout, &coefficients).unwrap();
+            prop_assert!((march.least - layout.least_tension).abs() <= 1e-9 * march.greatest.abs());
+        }
+
+        #[test]
+        fn pull_grows_with_take_up_as_said(sections in any_loop(), more in 1.0..1e4f64) {
+            let (mut layout, coefficients) = laid_out(&sections);
+            let before = march(&layout, &coefficients).unwrap();
+            layout.take_up = TakeUp::Tension(before.slack + more);
+            let after = march(&layout, &coefficients).unwrap();
+            let gained = (after.pull - before.pull) / more;
+            prop_assert!((gained - before.take_up_sensitivity).abs() <= 1e-8 * (after.greatest.abs() / more + 1.0));
+        }
+
+        #[test]
+        fn a_weight_take_up_is_in_balance(force in 100.0..1e5f64, at in 0usize..2) {
+            let sections = simple_loop();
+            let (mut layout, coefficients) = laid_out(&sections);
+            let section = [1, 3][at];
+            layout.take_up = TakeUp::FrameForce { section, force };
+            let [entry, exit] = march(&layout, &coefficients).unwrap().profile[section];
+            prop_assert!(((entry + exit) / force - 1.0).abs() < 1e-12);
+        }
+    }
+}

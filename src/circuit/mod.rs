@@ -14,6 +14,44 @@
 //! * What the caller sees by section is indexed as in the survey; only [`Layout::places`] stands in march order.
 //!
 //! Angles are rad, temperatures °C, everything else SI.
+//!
+//! The order of work, with friction from elsewhere:
+//!
+//! ```
+//! use pinfilm::circuit::*;
+//! # fn main() -> pinfilm::Result<()> {
+//! # let straight = |support| SectionSi::Straight(StraightSi {
+//! #     length: 10.0, rise: 0.0, load: 20.0, temperature: None, heat_transfer: 12.0, support, load_on: LoadOn::Chain,
+//! #     loads: false, feed_speed: 0.0, idler_spacing: None, extra_pull: 0.0, wash: false,
+//! # });
+//! # let wheel = |drive| SectionSi::Turn(TurnSi {
+//! #     kind: TurnKind::Wheel, contact: Contact::Slide, support: Support::Slide, side: 1, plane: Plane::Main,
+//! #     teeth: Some(12), radius: None, wrap: std::f64::consts::PI, rise: 0.0, load: 20.0, shaft_diameter: None,
+//! #     temperature: None, heat_transfer: 12.0, extra_pull: 0.0, drive,
+//! # });
+//! # let sections = [straight(Support::Slide), wheel(false), straight(Support::Slide), wheel(true)];
+//! # let surveyed = LoopData {
+//! #     pitch: 0.1, pin_diameter: 0.014, bush_diameter: 0.02, roller_diameter: None, mass: 5.0, tensile_strength: None,
+//! #     strands: 2, joints: None, speed: 0.2, ambient: 20.0, take_up: TakeUp::Tension(2000.0), least_tension: None,
+//! #     strand_share_factor: None, surface_factor: 3.0, sections: &sections,
+//! # };
+//! # let mut coefficients = Coefficients {
+//! #     joint: vec![0.2; 4], bush_roller: vec![0.2; 4], plate_track: 0.25, rolling_arm: ROLLING_ARM_STEEL,
+//! #     track_factor: 1.0, trolley: 0.02, idler: 0.03, turn_roller: 0.03, load_bed: 0.3, wheel_bearing: 0.02,
+//! # };
+//! let layout = lay_out(&surveyed)?;
+//! let temperatures = temperatures(&layout);
+//! let mut march = march(&layout, &coefficients)?;
+//! let mut list = Vec::new();
+//! for _round in 0..3 {
+//!     events(&layout, &march, &temperatures, &mut list); // friction of each event is computed from these
+//!     coefficients.joint[1] = 0.12;
+//!     march.renew(&layout, &coefficients)?; // again, without allocating
+//! }
+//! assert!(march.pull > 0.0 && list.len() == 4);
+//! # Ok(())
+//! # }
+//! ```
 
 mod event;
 mod finding;
@@ -26,6 +64,8 @@ mod start;
 mod step;
 mod survey;
 mod temperature;
+#[cfg(test)]
+mod testing;
 mod turn;
 
 pub use event::{Event, EventKind, Stay, events, timeline};

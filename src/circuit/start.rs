@@ -57,3 +57,28 @@ pub fn strength(layout: &Layout, strand_tension: f64) -> Result<Option<Finding>>
         safety,
     }))
 }
+
+#[cfg(test)]
+mod tests {
+    use super::super::testing::*;
+    use super::*;
+
+    #[test]
+    fn a_start_without_end_is_running() {
+        let (layout, coefficients) = laid_out(&simple_loop());
+        let running = march(&layout, &coefficients).unwrap();
+        let start = breakaway(&layout, &coefficients, 1.0, f64::INFINITY).unwrap();
+        assert_eq!(start.pull, running.pull);
+        assert_eq!(start.strand_tension, running.greatest * layout.strand_share);
+    }
+
+    #[test]
+    fn strength_is_judged_in_three_steps() {
+        let (layout, _) = laid_out(&simple_loop());
+        assert_eq!(strength(&layout, 100e3 / 7.1).unwrap(), None);
+        assert!(matches!(strength(&layout, 100e3 / 6.9).unwrap(), Some(Finding::Strength { .. })));
+        assert_eq!(strength(&layout, 100.1e3).unwrap_err().code, Code::Strength);
+        let unknown = Layout { tensile_strength: None, ..layout };
+        assert_eq!(strength(&unknown, 1e9).unwrap(), None);
+    }
+}

@@ -189,3 +189,73 @@ const NODES: [(f64, f64); 16] = [
     (0.97228751153661628804, 0.03112676196932394643),
     (0.99470046749582496630, 0.01357622970587704743),
 ];
+
+#[cfg(test)]
+mod tests {
+    use super::super::testing::*;
+    use super::*;
+    use proptest::prelude::*;
+
+    #[test]
+    fn printed_time_constants() {
+        assert!((thermal_time_constant(5.5, 12.0, 3.0) - 781.5378).abs() < 1e-4);
+        assert!((thermal_time_constant(5.5, 25.0, 3.0) - 375.1381).abs() < 1e-4);
+    }
+
+    #[test]
+    fn an_even_loop_has_the_temperature_of_its_surroundings() {
+        let (layout, _) = laid_out(&simple_loop());
+        let temperatures = temperatures(&layout);
+        assert!(temperatures.is_even());
+        assert!((temperatures.mean - 20.0).abs() < 1e-12);
+        let mut calls = 0;
+        let [mean] = temperatures.time_mean(&layout, |temperature| {
+            calls += 1;
+            [temperature]
+        });
+        assert!((mean - 20.0).abs() < 1e-12 && calls == 1);
+    }
+
+    proptest! {
+        #[test]
+        fn the_chain_comes_back_as_it_left(sections in any_loop()) {
+            let (layout, _) = laid_out(&sections);
+            let temperatures = temperatures(&layout);
+            let at = |index: usize| &temperatures.sections[layout.places[index].section];
+            let count = layout.places.len();
+            for index in 0..count {
+                prop_assert!((at(index).outlet - at((index + 1) % count).inlet).abs() < 1e-9);
+                let place = &layout.places[index];
+                prop_assert!((at(index).after(place.duration) - at(index).outlet).abs() < 1e-9);
+                prop_assert!((at(index).after(place.duration / 2.0) - at(index).middle).abs() < 1e-9);
+            }
+            let bounds = |pick: fn(f64, f64) -> f64, start: f64| {
+                layout.places.iter().map(|place| place.environment).fold(start, pick)
+            };
+            prop_assert!(temperatures.mean <= bounds(f64::max, -300.0) + 1e-9);
+            prop_assert!(temperatures.mean >= bounds(f64::min, 300.0) - 1e-9);
+        }
+
+        #[test]
+        fn means_round_the_loop_are_integrals(sections in any_loop(), slow in 0.0005..0.3f64) {
+            let (mut layout, _) = laid_out(&sections);
+            let stretch = layout.speed / slow;
+            layout.places.iter_mut().for_each(|place| place.duration *= stretch);
+            layout.circuit_time *= stretch;
+            let temperatures = temperatures(&layout);
+            let of = |temperature: f64| [temperature, (0.05 * temperature).exp()];
+            let ours = temperatures.time_mean(&layout, of);
+            prop_assert!((ours[0] - temperatures.mean).abs() < 1e-8);
+            let mut sum = 0.0;
+            for place in &layout.places {
+                let section = &temperatures.sections[place.section];
+                let steps = (200.0 * (place.duration / section.time_constant).max(1.0)) as u32;
+                let step = place.duration / f64::from(steps);
+                for k in 0..steps {
+                    sum += step * of(section.after((f64::from(k) + 0.5) * step))[1];
+                }
+            }
+            prop_assert!((ours[1] / (sum / layout.circuit_time) - 1.0).abs() < 1e-3);
+        }
+    }
+}

@@ -1,5 +1,8 @@
 //! Loops: geometry, pull and its causes, temperatures, events.
 
+// A case that cannot be read fails its test.
+#![allow(clippy::unwrap_used, clippy::panic)]
+
 use crate::{Answer, compare, number};
 use pinfilm::circuit::*;
 use serde_json::{Map, Value, json};
@@ -187,4 +190,40 @@ fn oven_with_a_weight_take_up() {
     let march = line.march();
     assert!((march.slack - 1796.296_020).abs() < 1e-6);
     assert!((march.profile[1][0] + march.profile[1][1] - 6000.0).abs() < 1e-9);
+}
+
+fn findings(line: &Line) -> Vec<Finding> {
+    let mut list = Vec::new();
+    inspect_layout(&line.layout, &mut list);
+    inspect_march(&line.layout, &line.march(), &mut list);
+    list
+}
+
+/// What the printed pages say about their own lines.
+#[test]
+fn findings_of_known_lines() {
+    let has = |list: &[Finding], wanted: fn(&Finding) -> bool| list.iter().any(wanted);
+
+    let paint = findings(&Line::named("paint"));
+    assert!(has(
+        &paint,
+        |f| matches!(f, Finding::PlanNotClosed { turned } if (turned.to_degrees() - 540.0).abs() < 1e-9)
+    ));
+    assert_eq!(paint.iter().filter(|f| matches!(f, Finding::CurveWeight { .. })).count(), 4);
+
+    let packing = findings(&Line::named("packing"));
+    assert!(has(&packing, |f| matches!(f, Finding::JointsNotCounted { joints: 868 })));
+    assert!(!has(&packing, |f| matches!(f, Finding::PlanNotClosed { .. } | Finding::SlackChain { .. })));
+
+    let slat = findings(&Line::named("slat"));
+    assert!(has(&slat, |f| matches!(f, Finding::LargeSag { section: 0, sag_share } if *sag_share < 0.07)));
+
+    let cases: Vec<Value> = serde_json::from_str(include_str!("../data/cases-circuit_drive.json")).unwrap();
+    let case = |id: &str| Line::of(&cases.iter().find(|case| case["id"] == id).unwrap()["inputs"]);
+    let downhill = findings(&case("A-029"));
+    assert!(has(&downhill, |f| matches!(f, Finding::SlackChain { least, .. } if *least < 0.0)));
+    assert!(has(&downhill, |f| matches!(f, Finding::Overhauling { .. })));
+    let elevator = findings(&case("A-031"));
+    assert!(has(&elevator, |f| matches!(f, Finding::RunBack { .. })));
+    assert!(has(&elevator, |f| matches!(f, Finding::SlackChain { .. })));
 }
