@@ -1,13 +1,7 @@
 //! The loop laid out: march order, chain on every section, joints, circuit time.
 
-use super::{Place, SectionSi, Support, TurnKind, Way};
+use super::{Place, SectionSi, Support, Way, check};
 use crate::error::{Code, Error, Result};
-
-/// How far the rises of a closed loop may miss zero, m (survey accuracy; closure of our own).
-const RISE_TOLERANCE: f64 = 0.010;
-
-/// Speed (m/s) above which a loaded chain is outside of what the march describes: tension jumps where load meets turns.
-const LOADED_SPEED_LIMIT: f64 = 5.0;
 
 /// What sets the tension at the drive exit.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -152,15 +146,15 @@ pub fn default_least_tension(chain_mass: f64) -> f64 {
 /// turn of half a pitch or less (`out_of_range`), a rise beyond its section, a loaded chain above 5 m/s, missing idler
 /// spacing or roller diameter.
 pub fn lay_out(data: &LoopData) -> Result<Layout> {
-    let drive = drive_of(data.sections)?;
+    let drive = check::drive_of(data.sections)?;
     let count = data.sections.len();
     let mut places = Vec::with_capacity(count);
     for step in 1..=count {
         places.push(Place::of((drive + step) % count, data)?);
     }
-    check_speed(&places, data.speed)?;
-    check_rises(&places)?;
-    check_take_up(&places, data.take_up)?;
+    check::speed(&places, data.speed)?;
+    check::rises(&places)?;
+    check::take_up(&places, data.take_up)?;
 
     let length: f64 = places.iter().map(|place| place.length).sum();
     let computed_joints = joints_on(length, data.pitch);
@@ -218,70 +212,6 @@ fn joints_on(length: f64, pitch: f64) -> u32 {
     2 * (length / (2.0 * pitch) + 0.5).floor() as u32
 }
 
-fn drive_of(sections: &[SectionSi]) -> Result<usize> {
-    let mut drives = sections.iter().enumerate().filter_map(|(index, section)| match section {
-        SectionSi::Turn(turn) if turn.drive => Some((index, turn)),
-        _ => None,
-    });
-    let refused = |why: &str| Err(Error::new(Code::Unsupported, "sections", why.to_string()));
-    match (drives.next(), drives.next()) {
-        (None, _) => refused("no turn of the loop drives it: mark one wheel with drive = true"),
-        (Some(_), Some(_)) => {
-            refused("more than one turn drives the loop: only a single drive is modelled, split the line or merge them")
-        }
-        (Some((_, turn)), None) if turn.kind != TurnKind::Wheel => {
-            refused("the drive must be a wheel or sprocket: change its kind")
-        }
-        (Some((index, _)), None) => Ok(index),
-    }
-}
-
-fn check_speed(places: &[Place], speed: f64) -> Result<()> {
-    match places.iter().find(|place| place.load > 0.0) {
-        Some(place) if speed > LOADED_SPEED_LIMIT => Err(Error::new(
-            Code::BeyondModel,
-            "speed",
-            format!(
-                "a loaded chain at {speed} m/s is not modelled: section {} carries load, lower the speed",
-                place.section
-            ),
-        )
-        .number(speed)
-        .unit("m/s")
-        .limit(format!("at most {LOADED_SPEED_LIMIT} m/s with load"))),
-        _ => Ok(()),
-    }
-}
-
-fn check_rises(places: &[Place]) -> Result<()> {
-    let sum: f64 = places.iter().map(|place| place.rise).sum();
-    if sum.abs() > RISE_TOLERANCE {
-        return Err(Error::new(
-            Code::RiseMismatch,
-            "sections",
-            format!("the rises of the loop add up to {sum} m instead of zero: a turn rises by its own height too"),
-        )
-        .number(sum)
-        .unit("m")
-        .limit(format!("within {RISE_TOLERANCE} m of zero")));
-    }
-    Ok(())
-}
-
-fn check_take_up(places: &[Place], take_up: TakeUp) -> Result<()> {
-    let TakeUp::FrameForce { section, .. } = take_up else { return Ok(()) };
-    let turn = places.iter().find(|place| place.section == section).and_then(Place::turn);
-    // A wheel wrapped by next to nothing (or all round) is not pulled by its chain.
-    match turn {
-        Some(turn) if turn.half_wrap_sine > 1e-6 => Ok(()),
-        _ => Err(Error::new(
-            Code::Inconsistent,
-            "take_up_at",
-            format!("section {section} is no turn that a take-up could pull: name a turn of the loop"),
-        )),
-    }
-}
-
 /// A curve on rollers has the roller friction of the last straight on rollers before it, round the loop.
 fn find_roller_straights(places: &mut [Place]) {
     let on_rollers = |place: &Place| match &place.way {
@@ -303,44 +233,6 @@ mod tests {
     use super::super::*;
     use super::*;
     use proptest::prelude::*;
-
-    fn code(sections: &[SectionSi]) -> Code {
-        lay_out(&data(sections)).unwrap_err().code
-    }
-
-    #[test]
-    fn loops_that_are_none_are_refused() {
-        let good = simple_loop();
-        assert!(lay_out(&data(&good)).is_ok());
-        assert_eq!(code(&good[..3]), Code::Unsupported);
-        assert_eq!(code(&[drive(), drive()]), Code::Unsupported);
-        let with = |index: usize, section| {
-            let mut sections = simple_loop();
-            sections[index] = section;
-            code(&sections)
-        };
-        let s = straight(Support::Slide);
-        assert_eq!(with(0, SectionSi::Straight(StraightSi { rise: 0.02, ..s.clone() })), Code::RiseMismatch);
-        assert_eq!(with(0, SectionSi::Straight(StraightSi { rise: 11.0, ..s })), Code::Inconsistent);
-        let idlers = StraightSi { idler_spacing: None, ..straight(Support::Idlers) };
-        assert_eq!(with(0, SectionSi::Straight(idlers)), Code::Missing);
-        let curve = turn(TurnKind::Curve);
-        assert_eq!(with(1, SectionSi::Turn(TurnSi { radius: Some(0.05), ..curve.clone() })), Code::OutOfRange);
-        assert_eq!(with(1, SectionSi::Turn(TurnSi { radius: None, ..curve.clone() })), Code::Missing);
-        assert_eq!(with(1, SectionSi::Turn(TurnSi { teeth: Some(9), ..curve.clone() })), Code::Inconsistent);
-        assert_eq!(with(3, SectionSi::Turn(TurnSi { drive: true, ..curve })), Code::Unsupported);
-    }
-
-    #[test]
-    fn chains_that_do_not_fit_the_loop_are_refused() {
-        let sections = simple_loop();
-        let refused = |data: LoopData| lay_out(&data).unwrap_err().code;
-        assert_eq!(refused(LoopData { roller_diameter: None, ..data(&sections) }), Code::Missing);
-        assert_eq!(refused(LoopData { speed: 5.1, ..data(&sections) }), Code::BeyondModel);
-        assert_eq!(refused(LoopData { joints: Some(0), ..data(&sections) }), Code::Inconsistent);
-        let on_a_straight = TakeUp::FrameForce { section: 0, force: 100.0 };
-        assert_eq!(refused(LoopData { take_up: on_a_straight, ..data(&sections) }), Code::Inconsistent);
-    }
 
     #[test]
     fn a_curve_on_rollers_rubs_like_the_straight_before_it() {

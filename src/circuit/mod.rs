@@ -53,6 +53,7 @@
 //! # }
 //! ```
 
+mod check;
 mod event;
 mod finding;
 mod friction;

@@ -197,7 +197,7 @@ mod tests {
     use proptest::prelude::*;
 
     #[test]
-    fn printed_time_constants() {
+    fn time_constants_of_an_independent_implementation() {
         assert!((thermal_time_constant(5.5, 12.0, 3.0) - 781.5378).abs() < 1e-4);
         assert!((thermal_time_constant(5.5, 25.0, 3.0) - 375.1381).abs() < 1e-4);
     }

@@ -139,7 +139,7 @@ fn circuit_part(expected: &Value, ours: &Value) -> Value {
     })
 }
 
-/// The five invented lines against the printed table (as many digits as it prints).
+/// The five invented lines against results of an independent implementation, to the digits that were recorded.
 #[test]
 fn five_invented_lines() {
     let lines = five_lines();
@@ -148,8 +148,8 @@ fn five_invented_lines() {
         let expected = &case["expected"];
         let march = line.march();
         let close = |what: &str, ours: f64, share: f64| {
-            let printed = number(expected, what);
-            assert!((ours / printed - 1.0).abs() <= share, "{name} {what}: printed {printed}, ours {ours}");
+            let recorded = number(expected, what);
+            assert!((ours / recorded - 1.0).abs() <= share, "{name} {what}: recorded {recorded}, ours {ours}");
         };
         assert_eq!(u64::from(line.layout.joints), expected["joints"].as_u64().unwrap(), "{name}");
         close("circuit_time", line.layout.circuit_time, 1e-9);
@@ -159,8 +159,8 @@ fn five_invented_lines() {
         close("sensitivity", march.take_up_sensitivity, 1e-5);
         close("breakaway", breakaway(&line.layout, &line.coefficients, 1.5, 2.0).unwrap().pull, 1e-5);
         for (cause, share) in march.shares() {
-            if let Some(printed) = expected[cause.as_str()].as_f64() {
-                assert!((100.0 * share - printed).abs() <= 0.051, "{name} {}: {share}", cause.as_str());
+            if let Some(recorded) = expected[cause.as_str()].as_f64() {
+                assert!((100.0 * share - recorded).abs() <= 0.051, "{name} {}: {share}", cause.as_str());
             }
         }
         let halved = |pairs: &dyn Fn(&mut Coefficients)| {
@@ -180,7 +180,7 @@ fn five_invented_lines() {
     }
 }
 
-/// Printed reference: 6000 N on the tail wheel of the oven line; friction heat 0.394 K.
+/// Recorded by an independent implementation: 6000 N on the tail wheel of the oven line; friction heat 0.394 K.
 #[test]
 fn oven_with_a_weight_take_up() {
     let mut line = Line::named("oven");
@@ -188,7 +188,7 @@ fn oven_with_a_weight_take_up() {
     assert!((heating - 0.394).abs() < 5e-4, "{heating}");
     line.layout.take_up = TakeUp::FrameForce { section: 1, force: 6000.0 };
     let march = line.march();
-    assert!((march.slack - 1796.296_020).abs() < 1e-6);
+    assert!((march.slack - 1_796.296_020).abs() < 1e-6);
     assert!((march.profile[1][0] + march.profile[1][1] - 6000.0).abs() < 1e-9);
 }
 
@@ -199,7 +199,7 @@ fn findings(line: &Line) -> Vec<Finding> {
     list
 }
 
-/// What the printed pages say about their own lines.
+/// What these lines are known for.
 #[test]
 fn findings_of_known_lines() {
     let has = |list: &[Finding], wanted: fn(&Finding) -> bool| list.iter().any(wanted);
