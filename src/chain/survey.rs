@@ -55,6 +55,7 @@ macro_rules! chain_noun { ($declare:ident) => { $declare! {
             { allowed: between(0.1, 100.0), spread: "1 to 10, lognormal", class: Class::FromMemory, source: "closure, level from memory" }
     }
 } } }
+#[cfg(feature = "python")]
 pub(crate) use chain_noun;
 chain_noun!(noun);
 

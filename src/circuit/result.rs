@@ -29,6 +29,7 @@ macro_rules! kinematics_noun { ($declare:ident) => { $declare! {
             { formula: "mean over the loop of {kinematics.section_c}", source: "lumped heat balance", class: Class::Closure }
     }
 } } }
+#[cfg(feature = "python")]
 pub(crate) use kinematics_noun;
 kinematics_noun!(noun);
 
@@ -59,5 +60,6 @@ macro_rules! tension_noun { ($declare:ident) => { $declare! {
             { formula: "S_out = A S_in + B, from {tension.slack_n}", source: MARCH, class: Class::Derived }
     }
 } } }
+#[cfg(feature = "python")]
 pub(crate) use tension_noun;
 tension_noun!(noun);

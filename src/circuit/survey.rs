@@ -107,6 +107,7 @@ macro_rules! straight_noun { ($declare:ident) => { $declare! {
         ignition_source as ignition_source: bool [WORD = false] "whether flames, glowing or very hot surfaces are near" {}
     }
 } } }
+#[cfg(feature = "python")]
 pub(crate) use straight_noun;
 straight_noun!(noun);
 
@@ -135,6 +136,7 @@ macro_rules! turn_noun { ($declare:ident) => { $declare! {
         drive as drive: bool [WORD = false] "whether this is the drive sprocket" {}
     }
 } } }
+#[cfg(feature = "python")]
 pub(crate) use turn_noun;
 turn_noun!(noun);
 
@@ -197,6 +199,7 @@ macro_rules! circuit_noun { ($declare:ident) => { $declare! {
             { allowed: at_least(0.0) }
     }
 } } }
+#[cfg(feature = "python")]
 pub(crate) use circuit_noun;
 circuit_noun!(noun);
 
@@ -271,5 +274,31 @@ macro_rules! friction_noun { ($declare:ident) => { $declare! {
             { symbol: "k_b", allowed: between(1.0, 10.0), usual: between(1.0, 3.0), spread: "1.2 to 2.5, uniform", class: Class::CommonPractice }
     }
 } } }
+#[cfg(feature = "python")]
 pub(crate) use friction_noun;
 friction_noun!(noun);
+
+impl StraightSi {
+    /// A level straight of which nothing else is known.
+    pub fn plain(support: Support, length: f64) -> Self {
+        StraightSi {
+            length,
+            support,
+            rise: 0.0,
+            load: 0.0,
+            load_on: LoadOn::Chain,
+            loads: false,
+            feed_speed: 0.0,
+            idler_spacing: None,
+            extra_pull: 0.0,
+            temperature: None,
+            heat_transfer: 12.0,
+            wash: false,
+            access: Access::Open,
+            reachable_sides: Vec::new(),
+            gap_open_share: 1.0,
+            above_product: false,
+            ignition_source: false,
+        }
+    }
+}

@@ -24,5 +24,6 @@ macro_rules! drive_state_noun { ($declare:ident) => { $declare! {
         current_drop_all_a as current_drop_all: Option<f64> [A] "fall of current if pin/bush, bush/roller and plate/track friction were all halved" { formula: "march, gear and motor again with half of each", source: CIRCUIT, class: Class::Closure }
     }
 } } }
+#[cfg(feature = "python")]
 pub(crate) use drive_state_noun;
 drive_state_noun!(noun);

@@ -48,5 +48,6 @@ macro_rules! drive_noun { ($declare:ident) => { $declare! {
         measured_power_kw as measured_power: Option<f64> [KW = None] "electrical power read on the running line, if known" { allowed: up_to(0.0, 5000.0) }
     }
 } } }
+#[cfg(feature = "python")]
 pub(crate) use drive_noun;
 drive_noun!(noun);

@@ -1,7 +1,7 @@
 //! What a result says of money.
 
-use crate::quantity::Class;
 use crate::noun;
+use crate::quantity::Class;
 
 const BALANCE: &str = "sum of yearly items";
 
@@ -20,5 +20,6 @@ macro_rules! cost_noun { ($declare:ident) => { $declare! {
         total_per_year as total: f64 [MONEY_A_YEAR] "all items" { formula: "{cost.oil} + {cost.application_labour} + {cost.energy} + {cost.cleaning} + {cost.downtime} + {cost.chain} + {cost.sprockets} + {cost.waste} + {cost.upkeep}", source: BALANCE, class: Class::Derived }
     }
 } } }
+#[cfg(feature = "python")]
 pub(crate) use cost_noun;
 cost_noun!(noun);

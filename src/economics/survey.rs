@@ -34,5 +34,6 @@ macro_rules! costs_noun { ($declare:ident) => { $declare! {
         year_days as year_days: f64 [ONE = 365.0] "days in the year of a payback: 365 calendar days, or the working days" { allowed: between(1.0, 366.0) }
     }
 } } }
+#[cfg(feature = "python")]
 pub(crate) use costs_noun;
 costs_noun!(noun);

@@ -11,7 +11,7 @@ choice! {
         /// It straightens as it leaves a turn.
         Exit = "exit",
         /// It bends and straightens over idlers.
-        Idlers = "idlers",
+        Idler = "idler",
     }
 }
 
@@ -34,7 +34,7 @@ macro_rules! event_noun { ($declare:ident) => { $declare! {
     /// One articulation of a joint on its way round the loop.
     Event / EventSi, "joint" {
         section as section: i64 [ONE] "section of the survey, from 0" {}
-        kind as kind: EventKind [WORD] "entry or exit of a turn, or idlers" {}
+        kind as kind: EventKind [WORD] "entry or exit of a turn, or idler" {}
         count as count: f64 [ONE] "articulations in one circuit" { formula: "1 at each end of a turn; 2 × length / spacing over idlers", source: "definition", class: Class::Derived }
         time_s as time: f64 [S] "time in the circuit, from the drive exit" { formula: "sum of section times before it", source: "definition", class: Class::Derived }
         tension_n as tension: f64 [N] "tension of the heaviest strand"
@@ -59,6 +59,7 @@ macro_rules! event_noun { ($declare:ident) => { $declare! {
         wear_coefficient_reached as wear_coefficient_reached: f64 [ONE] "wear coefficient of a joint that gets oil, mean over its waits" { symbol: "K", formula: "time mean over {fill.wait_s} of K(fill, Λ, ϑ), Λ = {joint.events.lambda_fill_1}, ϑ = {joint.events.temperature_c}", source: "Archard 1953 with levels of Rabinowicz 1981; interpolation is a closure", class: Class::Closure }
     }
 } } }
+#[cfg(feature = "python")]
 pub(crate) use event_noun;
 event_noun!(noun);
 
@@ -73,6 +74,7 @@ macro_rules! roller_noun { ($declare:ident) => { $declare! {
         friction as friction: f64 [ONE] "friction coefficient, mean over all rollers" { symbol: "µ_br", formula: "(1 − never) × {joint.roller.friction_reached} + never × {surface.dry_friction}, never = {fill.never_reached}", source: SHARING, class: Class::Closure }
     }
 } } }
+#[cfg(feature = "python")]
 pub(crate) use roller_noun;
 roller_noun!(noun);
 
@@ -87,5 +89,6 @@ macro_rules! joint_state_noun { ($declare:ident) => { $declare! {
         rounds as rounds: i64 [ONE] "rounds of friction and pull until they agreed" {}
     }
 } } }
+#[cfg(feature = "python")]
 pub(crate) use joint_state_noun;
 joint_state_noun!(noun);

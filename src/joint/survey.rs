@@ -29,6 +29,7 @@ macro_rules! surface_noun { ($declare:ident) => { $declare! {
             { symbol: "ν", allowed: between(0.0, 0.49), class: Class::FromMemory, source: "steel" }
     }
 } } }
+#[cfg(feature = "python")]
 pub(crate) use surface_noun;
 surface_noun!(noun);
 
@@ -41,5 +42,6 @@ macro_rules! joint_noun { ($declare:ident) => { $declare! {
             { symbol: "e", allowed: between(0.0, 1.0), spread: "0.8 to 1, uniform", class: Class::Derived, source: "a loaded pin rests on its bush" }
     }
 } } }
+#[cfg(feature = "python")]
 pub(crate) use joint_noun;
 joint_noun!(noun);

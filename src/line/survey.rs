@@ -48,6 +48,7 @@ macro_rules! duty_noun { ($declare:ident) => { $declare! {
             { allowed: between(0.0, 0.999), usual: between(0.2, 0.95), spread: "0.2 to 0.95, beta", class: Class::CommonPractice }
     }
 } } }
+#[cfg(feature = "python")]
 pub(crate) use duty_noun;
 duty_noun!(noun);
 
@@ -74,5 +75,6 @@ macro_rules! line_noun {
         }
     };
 }
+#[cfg(feature = "python")]
 pub(crate) use line_noun;
 line_noun!(noun);

@@ -14,6 +14,7 @@ macro_rules! loss_noun { ($declare:ident) => { $declare! {
         standing as standing: f64 [PER_H_PART] "evaporation and oxidation while standing" { formula: "both at {duty.ambient_c} × (1 − running share)/running share", source: "as above", class: Class::Closure }
     }
 } } }
+#[cfg(feature = "python")]
 pub(crate) use loss_noun;
 loss_noun!(noun);
 
@@ -67,5 +68,6 @@ macro_rules! fill_state_noun { ($declare:ident) => { $declare! {
         residue_years as residue: Option<f64> [YEARS] "time in which residue blocks half the clearance" { formula: "half the annulus over residue of evaporation and oxidation", source: "closure of our own", class: Class::Closure }
     }
 } } }
+#[cfg(feature = "python")]
 pub(crate) use fill_state_noun;
 fill_state_noun!(noun);

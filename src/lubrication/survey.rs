@@ -23,6 +23,7 @@ macro_rules! timer_noun { ($declare:ident) => { $declare! {
         interlocked as interlocked: bool [WORD = true] "whether oil stops while the line stands" {}
     }
 } } }
+#[cfg(feature = "python")]
 pub(crate) use timer_noun;
 timer_noun!(noun);
 
@@ -47,6 +48,7 @@ macro_rules! manual_noun { ($declare:ident) => { $declare! {
         time_available_s as time_available: Option<f64> [S = None] "time the oil has to enter; not given: from the circuit" { allowed: up_to(0.0, 1e9) }
     }
 } } }
+#[cfg(feature = "python")]
 pub(crate) use manual_noun;
 manual_noun!(noun);
 
@@ -65,6 +67,7 @@ macro_rules! drip_noun { ($declare:ident) => { $declare! {
         time_available_s as time_available: Option<f64> [S = None] "time the oil has to enter; not given: from the circuit" { allowed: up_to(0.0, 1e9) }
     }
 } } }
+#[cfg(feature = "python")]
 pub(crate) use drip_noun;
 drip_noun!(noun);
 
@@ -85,6 +88,7 @@ macro_rules! spray_noun { ($declare:ident) => { $declare! {
         time_available_s as time_available: Option<f64> [S = None] "time the oil has to enter; not given: from the circuit" { allowed: up_to(0.0, 1e9) }
     }
 } } }
+#[cfg(feature = "python")]
 pub(crate) use spray_noun;
 spray_noun!(noun);
 
@@ -105,6 +109,7 @@ macro_rules! synchronised_noun { ($declare:ident) => { $declare! {
         time_available_s as time_available: Option<f64> [S = None] "time the oil has to enter; not given: from the circuit" { allowed: up_to(0.0, 1e9) }
     }
 } } }
+#[cfg(feature = "python")]
 pub(crate) use synchronised_noun;
 synchronised_noun!(noun);
 
@@ -141,5 +146,6 @@ macro_rules! fill_noun { ($declare:ident) => { $declare! {
         hot_oil_confirmed as hot_oil_confirmed: bool [WORD = false] "whether a competent person has confirmed oil within 20 K of its flash point" {}
     }
 } } }
+#[cfg(feature = "python")]
 pub(crate) use fill_noun;
 fill_noun!(noun);

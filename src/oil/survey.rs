@@ -60,6 +60,7 @@ macro_rules! oil_noun { ($declare:ident) => { $declare! {
         price_per_l as price: f64 [MONEY_PER_L] "price of the oil" { allowed: between(0.0, 1e4) }
     }
 } } }
+#[cfg(feature = "python")]
 pub(crate) use oil_noun;
 oil_noun!(noun);
 

@@ -116,7 +116,7 @@ macro_rules! python_class {
             use pyo3::types::{PyDict, PyType};
 
             $(#[doc = $doc])+
-            #[pyclass(frozen, module = "pinfilm", skip_from_py_object)]
+            #[pyclass(frozen, module = "pinfilm")]
             pub struct $name(pub super::core::$name);
 
             #[pymethods]

@@ -20,5 +20,6 @@ macro_rules! supply_state_noun { ($declare:ident) => { $declare! {
         cable_inrush_v as cable_inrush: Option<f64> [V] "voltage at the device while it switches on" { formula: "U R_l/(R + R_l)", source: "IEC 60228 resistances", class: Class::Derived }
     }
 } } }
+#[cfg(feature = "python")]
 pub(crate) use supply_state_noun;
 supply_state_noun!(noun);

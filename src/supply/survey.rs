@@ -40,5 +40,6 @@ macro_rules! supply_noun { ($declare:ident) => { $declare! {
         least_voltage_v as least_voltage: f64 [V = 20.4] "least voltage at the device" { allowed: between(1.0, 60.0), class: Class::FromMemory, source: "24 V less 15 %" }
     }
 } } }
+#[cfg(feature = "python")]
 pub(crate) use supply_noun;
 supply_noun!(noun);

@@ -41,5 +41,6 @@ macro_rules! wear_state_noun { ($declare:ident) => { $declare! {
         roller_bush_um_per_year as roller_bush: Option<f64> [UM_PER_YEAR] "wear of the bush under its roller, indicative" { formula: "K × load × sliding / (3 H × {chain.bush_diameter_mm} × {chain.inner_width_mm})", source: "Archard 1953", class: Class::Closure }
     }
 } } }
+#[cfg(feature = "python")]
 pub(crate) use wear_state_noun;
 wear_state_noun!(noun);

@@ -26,5 +26,6 @@ macro_rules! wear_noun { ($declare:ident) => { $declare! {
             { allowed: at_least(0.0), usual: between(5.0, 100.0), spread: "5 to 100", class: Class::CommonPractice }
     }
 } } }
+#[cfg(feature = "python")]
 pub(crate) use wear_noun;
 wear_noun!(noun);
