@@ -176,8 +176,8 @@ fn newton(start: f64, f: impl Fn(f64) -> (f64, f64)) -> f64 {
         let (value, slope) = f(y);
         let step = value / slope;
         y *= (-step).exp();
-        if step.abs() < 1e-15 {
-            break;
+        if step.abs() < 1e-9 {
+            break; // steps square: what is left is below the last digit
         }
     }
     y

@@ -48,7 +48,7 @@ impl Liquid {
     /// ```
     /// use pinfilm::oil::{Liquid, ViscosityLine};
     /// let oil = Liquid { line: ViscosityLine::through(40.0, 220e-6, 100.0, 18.9e-6)?, density_15: 890.0 };
-    /// assert!((oil.dynamic_viscosity(40.0)? - 0.1925).abs() < 1e-4);
+    /// assert!((oil.dynamic_viscosity(40.0)? - 0.19233).abs() < 1e-5);
     /// # Ok::<(), pinfilm::Error>(())
     /// ```
     pub fn dynamic_viscosity(&self, temperature: f64) -> Result<f64> {

@@ -1,4 +1,5 @@
 //! Viscosity standards, handbook oils, density, pressure, blends.
+#![allow(clippy::unwrap_used)]
 
 use crate::{Answer, Check, Compared, number, numbers, relative, within};
 use pinfilm::oil::{
