@@ -1,6 +1,5 @@
 //! What a survey says of the chain.
 
-use crate::choice;
 use crate::error::{Code, Error, Result};
 use crate::noun;
 use crate::quantity::{Class, Place, Word, at_least, between, up_to};
@@ -58,22 +57,6 @@ macro_rules! chain_noun { ($declare:ident) => { $declare! {
 #[cfg(feature = "python")]
 pub(crate) use chain_noun;
 chain_noun!(noun);
-
-choice! {
-    /// The series of standard chains that the tables hold.
-    Standard {
-        /// Short-pitch roller chains, A and B series.
-        Iso606 = "ISO 606",
-        /// Conveyor chains of the M series.
-        Iso1977 = "ISO 1977",
-        /// Double-pitch chains.
-        Iso1275 = "ISO 1275",
-        /// Roller chains by their inch numbers.
-        AsmeB29_1 = "ASME B29.1",
-        /// Drop-forged rivetless chains.
-        AsmeB29_22 = "ASME B29.22",
-    }
-}
 
 /// Pin inside bush, bush inside roller, plates deeper than the bush.
 pub(crate) fn consistent(chain: &Chain, place: &Place) -> Result<()> {

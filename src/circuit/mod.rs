@@ -56,7 +56,6 @@ mod finding;
 mod friction;
 mod layout;
 mod march;
-mod pitch_geometry_stub;
 mod place;
 mod result;
 mod start;

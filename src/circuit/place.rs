@@ -1,9 +1,7 @@
 //! One section as the march meets it: lengths, masses and lever arms, worked out once.
 
-use super::pitch_geometry_stub::{
-    articulation_angle_smooth, articulation_angle_toothed, chain_on_turn, pitch_diameter,
-};
 use super::{Contact, GRAVITY, LoadOn, LoopData, Plane, SectionSi, StraightSi, Support, TurnKind, TurnSi};
+use crate::chain::{articulation_angle, articulation_angle_smooth, chain_on_turn, pitch_diameter};
 use crate::error::{Code, Error, Result};
 
 /// Shaft diameter over wheel diameter where no shaft was surveyed (closure of our own).
@@ -214,7 +212,7 @@ impl Place {
         let (articulation_angle, radius) = match (t.teeth, t.radius) {
             (Some(teeth), None) => {
                 let teeth = teeth as f64;
-                (articulation_angle_toothed(teeth), pitch_diameter(data.pitch, teeth) / 2.0)
+                (articulation_angle(teeth), pitch_diameter(data.pitch, teeth) / 2.0)
             }
             (None, Some(radius)) => {
                 let angle = articulation_angle_smooth(data.pitch, radius).map_err(|mut error| {

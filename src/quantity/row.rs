@@ -23,7 +23,7 @@ impl Class {
     /// As it is printed.
     pub const fn as_str(self) -> &'static str {
         match self {
-            Class::Read => "read in the source",
+            Class::Read => "read",
             Class::Derived => "derived",
             Class::FromMemory => "from memory",
             Class::CommonPractice => "common practice, no source",

@@ -59,6 +59,8 @@ pub fn five_lines() -> Value {
 
 fn friction(f: &Value) -> FrictionSi {
     FrictionSi {
+        plate_track_oiled: 0.12,
+        track_oiled: false,
         joint: f["joint"].as_f64(),
         bush_roller: f["bush_roller"].as_f64(),
         plate_track: number(f, "plate_track"),
