@@ -1,6 +1,6 @@
 //! Applicators that count joints: every n-th joint, attachments in the way, which joint comes when.
 
-use super::ticks::gcd;
+use super::timer::gcd;
 use crate::error::{Code, Error, Result};
 
 /// What a counter that doses every n-th joint reaches; the counter is never reset.

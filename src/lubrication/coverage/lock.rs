@@ -1,7 +1,6 @@
 //! How long a timer near a simple fraction of the circuit starves a stretch of the chain, and how likely that is.
 
-use super::slater::Slater;
-use super::ticks::gcd;
+use super::timer::{Slater, gcd};
 
 /// How long the locked pattern of a timer holds when circuit and period drift.
 #[derive(Debug, Clone, Copy, PartialEq)]

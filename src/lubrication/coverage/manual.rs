@@ -2,7 +2,7 @@
 
 use crate::error::{Code, Error, Result};
 use statrs::function::erf::erfc_inv;
-use statrs::function::gamma::{gamma_lr, ln_gamma};
+use statrs::function::gamma::{checked_gamma_lr, ln_gamma};
 
 /// Rounds at gamma distributed intervals, in each of which a joint is missed with the same chance, independently.
 ///
@@ -12,7 +12,7 @@ use statrs::function::gamma::{gamma_lr, ln_gamma};
 pub struct ManualRounds {
     /// Mean interval between two rounds, s; > 0.
     pub interval: f64,
-    /// Coefficient of variation of the interval, usually 0.1 to 1; > 0.
+    /// Coefficient of variation of the interval, 0.01 to 5, usually 0.1 to 1.
     pub spread: f64,
     /// Chance that a round misses a joint, 0 <= miss < 1.
     pub miss: f64,
@@ -39,7 +39,11 @@ impl ManualRounds {
 
     /// Chance that the next visit comes within `time` s.
     pub fn within(&self, time: f64) -> f64 {
-        if time > 0.0 { self.at(time).below } else { 0.0 }
+        match time {
+            f64::INFINITY => 1.0,
+            time if time > 0.0 => self.at(time).below,
+            _ => 0.0,
+        }
     }
 
     /// Mean of e^(−`rate`·t) over the times between visits, `rate` 1/s, >= 0: what a loss leaves, on average, of the
@@ -65,7 +69,7 @@ impl ManualRounds {
         let (mut weight, mut a) = (1.0 - self.miss, shape);
         // Each law is below the one before, so a term that no longer counts ends the sum.
         loop {
-            let below = gamma_lr(a, x);
+            let below = checked_gamma_lr(a, x).unwrap_or(f64::NAN); // no such shape within the stated ranges
             let density = (a * ln_x - x - ln_gamma(a)).exp() / time;
             point.below += weight * below;
             point.density += weight * density;

@@ -13,10 +13,10 @@
 //! ```
 //! use pinfilm::lubrication::coverage::Timer;
 //!
-//! // An oven chain: one circuit 20 min, oil for 10 min in every hour. The same half of the loop gets it, for ever.
+//! // An oven chain: one circuit 20 min, oil for 10 min in every hour. The same half of the loop gets it for ever.
 //! let oven = Timer::new(1200.0, 600.0, 3000.0)?.coverage();
 //! assert_eq!(oven.never_reached, 0.5);
-//! // Three minutes less dwell, half an hour's work: every joint is reached, the unluckiest every 13 circuits.
+//! // Five minutes more run, three less dwell: every joint is reached, the unluckiest after 13 circuits.
 //! let cured = Timer::new(1200.0, 900.0, 2820.0)?.coverage();
 //! assert_eq!((cured.never_reached, cured.worst_wait()), (0.0, 13));
 //! # Ok::<(), pinfilm::Error>(())
@@ -25,12 +25,9 @@
 mod chance; // drippers, random shots: waits that luck decides
 mod counter; // every n-th joint, attachments in the way
 mod gaps; // the three-gap theorem on the unit circle, as a student meets it
-mod joints; // whole joints instead of shares; several points on one timer
 mod lock; // how long a locked timer starves a stretch, and how likely that is
 mod manual; // rounds made by hand: gamma intervals, missed joints
 mod simulate; // event by event: stops, shifts, changes of speed
-mod slater; // first returns of a rotation in logarithmic time
-mod ticks; // seconds to whole ticks
 mod timer; // run and dwell against the circuit: waits, shares, ages
 
 pub use chance::{ThreeWaits, drip_wait, drip_waits, expected_covered, shots_to_cover_all};
@@ -39,10 +36,10 @@ pub use counter::{
     least_coprime, oil_per_circuit, shots_until,
 };
 pub use gaps::{Gap, three_gaps};
-pub use joints::{PointsCoverage, coverage_of_points, never_reached_of_points, reached_joints};
 pub use lock::{LockTime, lock_risk, lock_time};
 pub use manual::ManualRounds;
 pub use simulate::{Clock, Segment, Simulated, Simulation, simulate};
-pub use slater::Slater;
-pub use ticks::{LONGEST_TICKS, TICKS_PER_SECOND, gcd, ticks};
-pub use timer::{Pattern, Timer, TimerCoverage, Wait};
+pub use timer::{
+    LONGEST_TICKS, Pattern, PointsCoverage, Slater, TICKS_PER_SECOND, Timer, TimerCoverage, Wait, coverage_of_points,
+    gcd, never_reached_of_points, reached_joints, ticks,
+};

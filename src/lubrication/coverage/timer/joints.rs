@@ -1,7 +1,6 @@
 //! Whole joints instead of shares, and several application points on one timer.
 
-use super::ticks::gcd;
-use super::timer::{Timer, Wait};
+use super::{Timer, Wait, gcd};
 use crate::error::{Code, Error, Result};
 use std::collections::BTreeMap;
 

@@ -1,11 +1,9 @@
 //! Event by event: a timer, a counter and a chain that stops, changes speed and rests at night.
 
-use super::ticks::ticks;
-use crate::error::{Code, Error, Result};
-use std::collections::BTreeMap;
+mod passages; // the timer's phase, the counter and the joints, passage by passage
 
-/// Phase that a passage may be off by rounding and still count as on time, s.
-const PHASE_SLACK: f64 = 1e-9;
+use crate::error::{Code, Error, Result};
+use passages::{Counter, Joints, Phase};
 
 /// Most passages that a simulation walks through: some seconds.
 const MOST_PASSAGES: f64 = 2e8;
@@ -99,7 +97,7 @@ pub fn simulate(line: &Simulation) -> Result<Simulated> {
     }
 
     let mut joints = Joints::new(line.joints);
-    let mut counter = Counter { every: line.every.max(1), reset: line.counter_reset, run: -1, counted: 0 };
+    let mut counter = Counter::of(line);
     let (mut wall, mut running, mut travel) = (0.0, 0.0, 0.0);
     let (mut standing_run, mut next) = (0.0, 0_u64);
     for segment in line.segments {
@@ -109,8 +107,8 @@ pub fn simulate(line: &Simulation) -> Result<Simulated> {
             while next as f64 * spacing < end - 1e-9 * spacing {
                 let since = ((next as f64 * spacing - travel) / segment.speed).max(0.0);
                 let (wall, running) = (wall + since, running + since);
-                let (run, phase) = clock.at(if line.clock == Clock::Wall { wall } else { running });
-                if phase < clock.run - PHASE_SLACK && counter.due(next, run) {
+                let run = clock.run_at(if line.clock == Clock::Wall { wall } else { running });
+                if run.is_some_and(|run| counter.due(next, run)) {
                     joints.shoot(next, wall, running);
                 }
                 next += 1;
@@ -135,94 +133,6 @@ pub fn simulate(line: &Simulation) -> Result<Simulated> {
         circuits: travel / line.loop_length,
         running,
     })
-}
-
-/// The timer as a circle.
-struct Phase {
-    run: f64,
-    period: f64,
-    start: f64,
-}
-
-impl Phase {
-    fn of(line: &Simulation) -> Result<Phase> {
-        let (run, dwell) = (ticks("run", line.run)?, ticks("dwell", line.dwell)?);
-        if run < 1 || dwell < 0 {
-            let (what, value, limit) =
-                if run < 1 { ("run", line.run, "more than 0 s") } else { ("dwell", line.dwell, "not less than 0 s") };
-            let message = format!("{what} = {value} s, but it must be {limit}");
-            return Err(Error::new(Code::OutOfRange, what, message).number(value).unit("s").limit(limit));
-        }
-        Ok(Phase { run: line.run, period: line.run + line.dwell, start: line.phase })
-    }
-
-    /// Number of the run, and the phase in it, at a time of the timer's clock.
-    fn at(&self, time: f64) -> (i64, f64) {
-        let clock = time + self.start + PHASE_SLACK;
-        let run = (clock / self.period).floor();
-        (run as i64, clock - run * self.period - PHASE_SLACK)
-    }
-
-    /// Time in runs up to a time of the clock.
-    fn run_until(&self, time: f64) -> f64 {
-        let clock = time + self.start;
-        let run = (clock / self.period).floor();
-        run * self.run + (clock - run * self.period).min(self.run)
-    }
-}
-
-/// The counter of joints that releases a dose.
-struct Counter {
-    every: u64,
-    reset: bool,
-    run: i64,
-    counted: u64,
-}
-
-impl Counter {
-    /// Whether the counter releases a dose for the `passage`-th joint, in the given run of the timer.
-    fn due(&mut self, passage: u64, run: i64) -> bool {
-        if !self.reset {
-            return passage.is_multiple_of(self.every);
-        }
-        if run != self.run {
-            (self.run, self.counted) = (run, 0);
-        }
-        self.counted += 1;
-        (self.counted - 1).is_multiple_of(self.every)
-    }
-}
-
-/// Shots and waits joint by joint.
-struct Joints {
-    shots: Vec<u32>,
-    last: Vec<Option<(u64, f64, f64)>>,
-    waits: BTreeMap<u64, u64>,
-    longest_wall: f64,
-    longest_running: f64,
-}
-
-impl Joints {
-    fn new(joints: usize) -> Joints {
-        Joints {
-            shots: vec![0; joints],
-            last: vec![None; joints],
-            waits: BTreeMap::new(),
-            longest_wall: 0.0,
-            longest_running: 0.0,
-        }
-    }
-
-    fn shoot(&mut self, passage: u64, wall: f64, running: f64) {
-        let joints = self.shots.len() as u64;
-        let (joint, circuit) = ((passage % joints) as usize, passage / joints);
-        self.shots[joint] += 1;
-        if let Some((before, wall_before, running_before)) = self.last[joint].replace((circuit, wall, running)) {
-            *self.waits.entry(circuit - before).or_insert(0) += 1;
-            self.longest_wall = self.longest_wall.max(wall - wall_before);
-            self.longest_running = self.longest_running.max(running - running_before);
-        }
-    }
 }
 
 #[cfg(test)]
