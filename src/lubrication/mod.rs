@@ -1,5 +1,6 @@
 //! Lubrication: which joints are reached and when, what gets in, stays, drips.
 
+pub mod coverage;
 mod result;
 mod survey;
 
