@@ -1,5 +1,50 @@
-use crate::{Answer, Check};
+use crate::{Answer, Check, number, relative};
+use pinfilm::wear::*;
 
-pub fn check(_check: &Check) -> Answer {
-    None
+pub fn check(check: &Check) -> Answer {
+    let (inputs, expected) = (check.inputs, check.expected);
+    let printed = expected.as_f64().unwrap_or(f64::NAN);
+    let mm = |key: &str| 1e-3 * number(inputs, key);
+    Some(match check.id {
+        "WEA-001" => {
+            let ours = archard_volume(
+                number(inputs, "K"),
+                number(inputs, "W_N"),
+                number(inputs, "s_m"),
+                number(inputs, "H_Pa"),
+            );
+            vec![relative("Archard volume, m3", printed, ours, 1e-6)]
+        }
+        // our levels against the remembered table: unlubricated, and between good and excellent, of compatible metals
+        "WEA-003" => {
+            let usual = WearCoefficients::default();
+            let table = |column: usize| 1e-6 * expected["compatible"][column].as_f64().unwrap_or(f64::NAN);
+            vec![
+                relative("unlubricated, compatible metals", table(0), usual.dry, 2.0),
+                relative("good lubrication, compatible metals", table(2), usual.boundary, 2.0 / 3.0),
+                relative("unlubricated over good", table(0) / table(2), usual.dry / usual.boundary, 2.0),
+            ]
+        }
+        "WEA-004" => {
+            let half = 0.5 * mm("total_depth_mm");
+            vec![relative("elongation, %", printed, 100.0 * elongation(half, half, mm("p_mm")), 1e-6)]
+        }
+        "WEA-005" => vec![
+            relative("adjustable, %", number(expected, "adjustable_pct"), 100.0 * ADJUSTABLE_LIMIT, 1e-15),
+            relative("fixed centres, %", number(expected, "fixed_centre_pct"), 100.0 * FIXED_CENTRES_LIMIT, 1e-15),
+        ],
+        "WEA-007" => {
+            let (pitch, teeth, e) = (mm("p_mm"), inputs["z"].as_u64()? as u32, number(inputs, "elong"));
+            vec![
+                relative(
+                    "worn pitch diameter, mm",
+                    number(expected, "D_mm"),
+                    1e3 * worn_pitch_diameter(pitch, e, teeth),
+                    1e-6,
+                ),
+                relative("rise, mm", number(expected, "rise_mm"), 1e3 * tooth_ride_out(pitch, e, teeth), 1e-6),
+            ]
+        }
+        _ => return None,
+    })
 }
