@@ -75,8 +75,8 @@ impl CircuitWork {
 pub struct Class<'a> {
     /// Share of all joints.
     pub share: f64,
-    /// The waits from one oiling to the next that each of these joints meets in turn, (s, weight), longer ones last;
-    /// weights add up to 1.
+    /// The waits from one oiling to the next that each of these joints meets in turn, (s, weight); weights
+    /// add up to 1.
     pub waits: &'a [(f64, f64)],
     /// Fill just after oiling, and how it is lost.
     pub oil: OilAge,
@@ -116,19 +116,22 @@ pub fn event_coefficients(law: &CoefficientLaw, events: &[Event], class: &Class)
             && CoefficientLaw::effective_lambda(a.lambda_at_fill_1)
                 == CoefficientLaw::effective_lambda(b.lambda_at_fill_1)
     };
-    let mut coefficients = Vec::with_capacity(events.len());
+    let (mut places, mut place_of) = (Vec::with_capacity(events.len()), Vec::with_capacity(events.len()));
     for event in events {
-        let known = events.iter().zip(&coefficients).find(|(earlier, _)| alike(earlier, event)).map(|(_, &k)| k);
-        coefficients.push(known.unwrap_or_else(|| {
-            class.oil.mean_over_waits(&law.at(event.lambda_at_fill_1, event.temperature), class.waits)
-        }));
+        let known = events.iter().zip(&place_of).find(|(earlier, _)| alike(earlier, event)).map(|(_, &place)| place);
+        place_of.push(known.unwrap_or(places.len()));
+        if known.is_none() {
+            places.push(law.at(event.lambda_at_fill_1, event.temperature));
+        }
     }
-    coefficients
+    let mut means = vec![0.0; places.len()];
+    class.oil.add_means_over_waits(&places, class.waits, &mut means);
+    place_of.into_iter().map(|place| means[place]).collect()
 }
 
 /// Wear coefficient of a class over the whole circuit: the mean of [`event_coefficients`] by load and angle.
 ///
-/// Where nothing is loaded it is the plain mean, which then wears nothing. NaN for no event.
+/// Where nothing is loaded it is the plain mean, which then wears nothing; 0 for no event.
 pub fn class_coefficient(events: &[Event], coefficients: &[f64]) -> f64 {
     let (mut weighted, mut weight, mut plain) = (0.0, 0.0, 0.0);
     for (event, coefficient) in events.iter().zip(coefficients) {
@@ -136,7 +139,7 @@ pub fn class_coefficient(events: &[Event], coefficients: &[f64]) -> f64 {
         weight += event.load_angle();
         plain += coefficient;
     }
-    if weight > 0.0 { weighted / weight } else { plain / coefficients.len() as f64 }
+    if weight > 0.0 { weighted / weight } else { plain / coefficients.len().max(1) as f64 }
 }
 
 #[cfg(test)]
@@ -170,6 +173,7 @@ mod tests {
         let mean = class_coefficient(&events, &k);
         assert!((mean - (30.0 * k[0] + 30.0 * k[2] + 40.0 * k[3]) / 100.0).abs() < 1e-18);
         assert_eq!(class_coefficient(&[event(0.0, 20.0, 0.1)], &[2e-5]), 2e-5);
+        assert_eq!(class_coefficient(&[], &[]), 0.0);
     }
 
     #[test]

@@ -4,8 +4,7 @@
 //! logarithms: what share of the way a joint has come depends on how much oil it holds and whether the boundary layer
 //! survives the heat. The shape is a closure of our own; the levels come from tables of wear coefficients.
 
-/// No joint wears faster than this: about the coefficient of three-body abrasion by hard grit.
-/// Source: order of magnitude in Rabinowicz (1995), Friction and Wear of Materials, from memory.
+/// No joint wears faster than this: about the coefficient of three-body abrasion by hard grit. From memory.
 pub const GREATEST_COEFFICIENT: f64 = 5e-3;
 
 /// Above about this temperature (°C) hardened steel tempers for good, which [`hardness_factor`] does not know.

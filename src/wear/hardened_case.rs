@@ -3,7 +3,7 @@
 //! Pin and bush share the wear work; the softer of the two loses more. While neither changes hardness the shares are
 //! fixed, so depth follows from work in closed form; only when a case is worn through does the division change.
 
-use super::contact_arc::{worn_area, worn_depth};
+use super::contact_arc::{worn_area, worn_depth, worn_width};
 
 /// Hardness of a pin or a bush from its surface inwards.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -172,6 +172,14 @@ impl WornJoint {
         let pin = phase.pin + phase.pin_share * (total - phase.total);
         Depths { total, pin, bush: total - pin }
     }
+
+    /// Total depth (m) after the wear work `work` (N m), > 0, and how fast it grows with it (m/(N m)).
+    pub(super) fn depth_and_slope(&self, work: f64) -> (f64, f64) {
+        let phase = self.phase(|p| p.work, work);
+        let total = self.depths(work).total;
+        let chord = worn_width(total, self.pin_radius, self.radial_clearance);
+        (total, phase.compliance / (self.length * chord))
+    }
 }
 
 #[cfg(test)]
@@ -222,6 +230,16 @@ mod tests {
                     prop_assert!((a / b - 1.0).abs() < 1e-10);
                 }
             }
+        }
+
+        #[test]
+        fn the_slope_is_that_of_the_depth(pin in any_body(), bush in any_body(), work in -3.0..2.0_f64) {
+            let (worn, work) = (WornJoint::new(&joint(pin, bush), 1.0), 10f64.powf(work));
+            let step = 1e-5 * work;
+            let near_an_end = worn.phases[..worn.count].iter().any(|phase| (phase.work - work).abs() <= step);
+            let (_, slope) = worn.depth_and_slope(work);
+            let chord = (worn.depths(work + step).total - worn.depths(work - step).total) / (2.0 * step);
+            prop_assert!(near_an_end || (slope / chord - 1.0).abs() < 1e-7);
         }
 
         #[test]

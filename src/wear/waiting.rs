@@ -31,42 +31,60 @@ impl OilAge {
 
     /// Mean over several waits, each (wait in s, its weight); weights add up to 1.
     pub fn mean_over_waits(&self, joint: &OiledJoint, waits: &[(f64, f64)]) -> f64 {
-        let until_dry = (self.fill / DRY_FILL).ln();
-        let (mut sum, mut until_dry_integral) = (0.0, None);
-        for &(wait, weight) in waits {
-            let wait = if wait.is_finite() { self.loss_rate * wait } else { f64::INFINITY };
-            let mean = if wait <= 0.0 {
-                joint.coefficient(self.fill)
-            } else if wait.is_infinite() || until_dry <= 0.0 {
-                joint.dry_coefficient()
-            } else if wait < until_dry {
-                self.integral(joint, wait) / wait
-            } else {
-                // all waits that outlast the oil share one integral
-                let drying = *until_dry_integral.get_or_insert_with(|| self.integral(joint, until_dry));
-                (drying + (wait - until_dry) * joint.dry_coefficient()) / wait
-            };
-            sum += weight * mean;
-        }
-        sum
+        let mut mean = [0.0];
+        self.add_means_over_waits(std::slice::from_ref(joint), waits, &mut mean);
+        mean[0]
     }
 
-    /// ∫ K dx over x = k t from 0 to `end` > 0.
-    fn integral(&self, joint: &OiledJoint, end: f64) -> f64 {
+    /// The same at several places at once, added to `means`: the fill at the nodes is that of all of them.
+    pub(super) fn add_means_over_waits(&self, places: &[OiledJoint], waits: &[(f64, f64)], means: &mut [f64]) {
+        let until_dry = (self.fill / DRY_FILL).ln();
+        let mut until_dry_weight = 0.0;
+        for &(wait, weight) in waits {
+            let wait = if wait.is_finite() { self.loss_rate * wait } else { f64::INFINITY };
+            if wait <= 0.0 {
+                add(places, means, |place| weight * place.coefficient(self.fill));
+            } else if wait.is_infinite() || until_dry <= 0.0 {
+                add(places, means, |place| weight * place.dry_coefficient());
+            } else if wait < until_dry {
+                self.add_integrals(places, wait, weight / wait, means);
+            } else {
+                // all waits that outlast the oil share one integral, below
+                until_dry_weight += weight / wait;
+                add(places, means, |place| weight / wait * (wait - until_dry) * place.dry_coefficient());
+            }
+        }
+        if until_dry_weight > 0.0 {
+            self.add_integrals(places, until_dry, until_dry_weight, means);
+        }
+    }
+
+    /// Adds `factor` ∫ K dx over x = k t from 0 to `end` > 0.
+    fn add_integrals(&self, places: &[OiledJoint], end: f64, factor: f64, means: &mut [f64]) {
         let panels = (0.5 * end).ceil();
         let width = end / panels;
-        // the fill at a node is that at the start of its panel times the same factor in every panel
-        let decay = GAUSS_LEGENDRE_16
-            .map(|(node, weight)| ((-0.5 * width * (1.0 - node)).exp(), (-0.5 * width * (1.0 + node)).exp(), weight));
+        // the fill at a node is that at the start of its panel times the same decay in every panel
+        let decay = GAUSS_LEGENDRE_16.map(|(node, weight)| {
+            let (early, late) = ((-0.5 * width * (1.0 - node)).exp(), (-0.5 * width * (1.0 + node)).exp());
+            (early, late, 0.5 * width * factor * weight)
+        });
         let next = (-width).exp();
-        let (mut sum, mut fill) = (0.0, self.fill);
+        let mut fill = self.fill;
         for _ in 0..panels as usize {
             for (early, late, weight) in decay {
-                sum += weight * (joint.coefficient(fill * early) + joint.coefficient(fill * late));
+                for (place, mean) in places.iter().zip(means.iter_mut()) {
+                    *mean += weight * (place.coefficient(fill * early) + place.coefficient(fill * late));
+                }
             }
             fill *= next;
         }
-        0.5 * width * sum
+    }
+}
+
+/// Adds to the mean of each place.
+fn add(places: &[OiledJoint], means: &mut [f64], what: impl Fn(&OiledJoint) -> f64) {
+    for (place, mean) in places.iter().zip(means) {
+        *mean += what(place);
     }
 }
 

@@ -1,3 +1,5 @@
+#![allow(clippy::unwrap_used)] // helpers of the tests below
+
 use crate::{Answer, number};
 use pinfilm::wear::*;
 use serde_json::{Value, json};
@@ -273,4 +275,137 @@ fn at(pair: &Value, index: usize) -> f64 {
 fn hardened(pitch: f64, pin_diameter: f64, bush_bore: f64, joint_length: f64, case_depth: f64) -> JointGeometry {
     let body = Body { case_hardness: 7e9, core_hardness: 3e9, case_depth, core_factor: 3.0 };
     JointGeometry { pitch, pin_diameter, bush_bore, joint_length, pin: body, bush: body, wall: None }
+}
+
+/// The wear of whole lines, from the events and the fill that their cases give.
+#[test]
+fn wear_of_whole_lines() {
+    let cases: Vec<Value> = serde_json::from_str(include_str!("../data/cases-line.json")).unwrap();
+    let mut compared = 0;
+    for case in cases.iter().filter(|case| case["expected"]["wear"].is_object()) {
+        let (ours, expected) = (line_wear(&case["inputs"], &case["expected"]), &case["expected"]["wear"]);
+        for (name, ours) in ours.as_object().unwrap() {
+            let expected = &expected[name];
+            match (expected.as_f64(), ours.as_f64()) {
+                (Some(e), Some(o)) => {
+                    assert!((o - e).abs() <= 1e-9 * e.abs(), "{} {name}: expected {e}, ours {o}", case["id"]);
+                }
+                _ => assert_eq!(ours, expected, "{} {name}", case["id"]),
+            }
+            compared += 1;
+        }
+    }
+    assert_eq!(compared, 6 * 15);
+}
+
+fn line_wear(inputs: &Value, expected: &Value) -> Value {
+    let (chain, wear, duty, fill) = (&inputs["chain"], &inputs["wear"], &inputs["duty"], &expected["fill"]);
+    let (mm, mpa) = (|key: &str| 1e-3 * number(chain, key), |key: &str| 1e6 * number(chain, key));
+    let events: Vec<Event> = expected["joint"]["events"]
+        .as_array()
+        .into_iter()
+        .flatten()
+        .map(|event| Event {
+            count: number(event, "count"),
+            tension: number(event, "tension_n"),
+            angle: number(event, "angle_deg").to_radians(),
+            temperature: number(event, "temperature_c"),
+            lambda_at_fill_1: number(event, "lambda_fill_1"),
+        })
+        .collect();
+    let law = WearCoefficients {
+        dry: number(wear, "wear_coefficient_dry"),
+        boundary: number(wear, "wear_coefficient_boundary"),
+        mixed: number(wear, "wear_coefficient_mixed"),
+        full: number(wear, "wear_coefficient_full"),
+        fill_half: number(wear, "fill_half"),
+        transition: number(&inputs["oil"], "boundary_transition_c"),
+        dust_factor: number(duty, "dust_factor"),
+        water_factor: number(duty, "water_factor"),
+    }
+    .law();
+
+    let never = number(fill, "never_reached");
+    let waits: Vec<(f64, f64)> = list(&fill["wait_s"]).zip(list(&fill["wait_weight"])).collect();
+    let oil = OilAge { fill: number(fill, "fill_after_shot"), loss_rate: number(fill, "loss_rate_per_h") / HOUR };
+    let reached = Class { share: 1.0 - never, waits: &waits, oil, contiguous: true };
+    let at_events = event_coefficients(&law, &events, &reached);
+    let coefficient_reached = class_coefficient(&events, &at_events);
+    let mut classes = vec![WearingClass { share: 1.0 - never, coefficient: coefficient_reached, contiguous: true }];
+    if never > 0.0 {
+        classes.push(WearingClass { share: never, coefficient: law.dry_coefficient(), contiguous: true });
+    }
+
+    let body = Body {
+        case_hardness: mpa("case_hardness_mpa"),
+        core_hardness: mpa("core_hardness_mpa"),
+        case_depth: mm("case_depth_mm"),
+        core_factor: number(chain, "core_factor"),
+    };
+    let joint = JointGeometry {
+        pitch: mm("pitch_mm"),
+        pin_diameter: mm("pin_diameter_mm"),
+        bush_bore: mm("bush_bore_mm"),
+        joint_length: mm("joint_length_mm"),
+        pin: body,
+        bush: body,
+        wall: Some(0.5 * (mm("bush_diameter_mm") - mm("bush_bore_mm"))),
+    };
+    let sections = || inputs["circuit"]["sections"].as_array().into_iter().flatten();
+    let most_teeth = sections().filter_map(|section| section["teeth"].as_u64()).max().map(|teeth| teeth as u32);
+    let elongation = replacement_limit(
+        0.01 * number(chain, "elongation_limit_pct"),
+        joint.pitch,
+        mm("roller_diameter_mm"),
+        most_teeth,
+    )
+    .unwrap();
+
+    let (work, radius) = (CircuitWork::of(&events), 0.5 * joint.pin_diameter);
+    let circuit_time = number(&expected["kinematics"], "circuit_time_s");
+    let year = HOUR * number(&expected["kinematics"], "running_h_per_year");
+    let hardness = hardness_factor(work.temperature);
+    let chain = WearingChain {
+        joint: &WornJoint::new(&joint, hardness),
+        pitch: joint.pitch,
+        pin_diameter: joint.pin_diameter,
+        wall: joint.wall,
+        classes: &classes,
+        work_rate: work.work_rate(radius, circuit_time),
+        sliding_rate: work.sliding_rate(radius, circuit_time),
+        running_in: RunningIn { factor: number(wear, "run_in_factor"), distance: number(wear, "run_in_distance_m") },
+    };
+    let lives =
+        chain.lives(&WearLimits { elongation, pin_share: PIN_WEAR_SHARE, bush_share: BUSH_WEAR_SHARE }).unwrap();
+
+    let drive = sections().position(|section| section["drive"] == true).unwrap();
+    let teeth = sections().nth(drive).unwrap()["teeth"].as_u64().unwrap() as u32;
+    let entry = expected["joint"]["events"].as_array().unwrap();
+    let entry = entry.iter().position(|e| e["section"] == drive && e["kind"] == "entry").unwrap();
+    let flank = sprocket_flank_depth(
+        at_events[entry],
+        events[entry].tension,
+        sprocket_sliding(FLANK_SLIP, mm("roller_diameter_mm"), teeth),
+        number(&expected["kinematics"], "joints") / f64::from(teeth) * year / circuit_time,
+        mm("roller_diameter_mm"),
+        mm("inner_width_mm"),
+        1e6 * number(wear, "sprocket_hardness_mpa"),
+    );
+    json!({
+        "coefficient_reached": coefficient_reached,
+        "coefficient_never": (never > 0.0).then(|| law.dry_coefficient()),
+        "temperature_c": work.temperature,
+        "hardness_factor": hardness,
+        "limit_pct": 100.0 * elongation,
+        "sliding_m_per_h": HOUR * chain.sliding_rate,
+        "elongation_1_year_pct": 100.0 * chain.elongation(year),
+        "life_years": lives.life / year,
+        "life_mean_years": lives.mean / year,
+        "life_local_years": lives.local / year,
+        "life_pin_years": lives.pin / year,
+        "life_bush_years": lives.bush.map(|bush| bush / year),
+        "case_through_years": lives.case_through / year,
+        "governs": lives.governs.as_str(),
+        "sprocket_flank_um_per_year": 1e6 * flank,
+    })
 }
