@@ -5,8 +5,7 @@ pub const TWO_SIDED_5_POWER_80: f64 = 1.959_963_984_540_054 + 0.841_621_233_572_
 
 /// Number of independent readings that `count` readings with lag-one autocorrelation `lag1` (−1 to 1) are worth.
 ///
-/// Source: first-order autoregressive noise, large count; e.g. von Storch and Zwiers 1999, Statistical Analysis in
-/// Climate Research, section 6.6.
+/// Source: first-order autoregressive noise, large count (from memory).
 pub fn effective_count(count: f64, lag1: f64) -> f64 {
     count * (1.0 - lag1) / (1.0 + lag1)
 }

@@ -39,7 +39,7 @@ pub struct PowerFlow {
 impl PowerFlow {
     /// From the input power and the five losses, all in W and ≥ 0.
     ///
-    /// Source: power flow of an induction motor, e.g. Chapman, Electric Machinery Fundamentals, section 6.4.
+    /// Source: power flow of an induction motor, e.g. Chapman, Electric Machinery Fundamentals (from memory).
     pub fn new(
         input: f64,
         stator_copper: f64,

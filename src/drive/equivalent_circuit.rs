@@ -23,7 +23,7 @@ impl Supply {
 /// Resistances and reactances at rated frequency (Ω per phase, star), and the losses that the circuit does not carry.
 ///
 /// The line current of a delta-connected motor is the same; its own phase impedances are three times these.
-/// Source: the usual T circuit, e.g. Fitzgerald, Kingsley and Umans, Electric Machinery, chapter 6.
+/// Source: the usual T circuit, e.g. Fitzgerald, Kingsley and Umans, Electric Machinery (from memory).
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct EquivalentCircuit {
     /// Stator resistance, ≥ 0.

@@ -33,7 +33,7 @@ impl Gear {
     ///
     /// `relative_speed` is speed over rated speed, 1 at rated. A negative `chain_power` overhauls: the load drives the
     /// gear, which then passes on less than it takes; a negative answer means that the motor brakes.
-    /// Source: load-dependent and load-independent gear losses as in ISO/TR 14179-1; the split of the nameplate loss
+    /// Source: load-dependent and load-independent gear losses as in ISO/TR 14179-1 (from memory); the split of the nameplate loss
     /// is a closure of our own. The intermediate stage loses in the direction in which the power flows.
     ///
     /// ```

@@ -136,9 +136,12 @@ impl Motor {
     }
 }
 
+/// The standard's formula for stray loss is written for kilowatts.
+const KILOWATT: f64 = 1e3;
+
 /// Stray load loss over input power of a motor of rated power `power` (W).
 fn assigned_stray_share(power: f64) -> f64 {
-    let kilowatts = power / 1e3; // the standard's formula is written for kilowatts
+    let kilowatts = power / KILOWATT;
     if kilowatts <= 1.0 { 0.025 } else { (0.025 - 0.005 * kilowatts.log10()).max(0.005) }
 }
 

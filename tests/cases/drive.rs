@@ -189,3 +189,31 @@ fn a_known_motor_from_its_nameplate() {
     let half = fitted(0.20).circuit.on(&supply).at_power(0.5 * rated.shaft_power).unwrap();
     assert!((half.current - 11.985).abs() < 5e-4);
 }
+
+/// Current of the 4 kW motor on a converter, by the quadrature model, and what a watt does to it.
+#[test]
+fn four_kilowatt_motor_elsewhere() {
+    let motor = floor();
+    let slow = motor.circuit.on(&Supply::from_converter(400.0, 0.3)).at_power(480.0).unwrap();
+    assert!((slow.current - 4.616940622).abs() < 1e-9);
+
+    let model = Quadrature::of(&motor).unwrap();
+    for (load, printed) in [(0.0, 3.745952346), (0.4, 4.627062642), (1.0, 8.047449427), (1.25, 9.993941260)] {
+        assert!((model.current(load * 4000.0) - printed).abs() < 1e-8);
+    }
+
+    let small = json!({"V": 400, "P": 370, "I": 1.05, "n": 1410, "eta": 0.728, "pf": 0.7, "f": 50});
+    let small = Motor::fit(&nameplate(&small), &LossSplit::default()).unwrap();
+    let loads = [0.02, 0.1, 0.2, 0.4, 0.5, 0.75, 1.0];
+    let printed = [
+        (motor, [0.064, 0.170, 0.295, 0.501, 0.582, 0.736, 0.861]),
+        (small, [0.049, 0.091, 0.145, 0.255, 0.310, 0.449, 0.596]),
+    ];
+    for (motor, slopes) in printed {
+        let (plate, on) = (motor.nameplate, motor.circuit.on(&motor.nameplate.supply()));
+        for (load, printed) in loads.into_iter().zip(slopes) {
+            let slope = on.sensitivity(on.at_power(load * plate.power).unwrap().slip).current_per_power;
+            assert!((slope * plate.power / plate.current - printed).abs() < 6e-4, "{load} {printed}");
+        }
+    }
+}
