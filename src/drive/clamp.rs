@@ -1,6 +1,6 @@
 //! Where the current clamp sits decides what it can see.
 
-use super::energised::{OperatingPoint, Sensitivity};
+use super::motor::{OperatingPoint, Sensitivity};
 
 /// Place of the current clamp.
 #[derive(Debug, Clone, Copy, PartialEq)]

@@ -1,9 +1,8 @@
 //! What the drive reports: from the power of the chain through gear and motor to the clamp.
 
 use super::clamp::Clamp;
-use super::equivalent_circuit::Supply;
 use super::gear::Gear;
-use super::nameplate::Motor;
+use super::motor::{Motor, Supply};
 use crate::error::Result;
 
 /// Share of the locked-rotor torque at low voltage above which a start is in doubt: caution.
@@ -109,7 +108,7 @@ pub fn breakaway_share(
 
 #[cfg(test)]
 mod tests {
-    use super::super::nameplate::{LossSplit, Nameplate};
+    use super::super::motor::{LossSplit, Nameplate};
     use super::*;
     use crate::error::Code;
     use std::f64::consts::TAU;

@@ -9,20 +9,17 @@
 
 mod clamp; // which current the clamp sees: the motor's, or the line's before a converter
 mod detect; // least change that two samples of a noisy log can prove
-mod energised; // the circuit at one voltage and frequency: slip ⇄ power ⇄ current, in closed form
 mod energy; // three-phase powers, power flow through a motor, energy over operating states
-mod equivalent_circuit; // resistances, reactances and fixed losses of a motor
 mod gear; // part-load loss, driving and overhauling
 mod load; // chain power → gear → motor: all that the drive reports
-mod nameplate; // equivalent circuit from the nameplate
-mod quadrature; // a table's shortcut: active and magnetising current, and back
+mod motor; // nameplate → circuit → slip, current, power
 
 pub use clamp::{Clamp, current_before_converter};
 pub use detect::{TWO_SIDED_5_POWER_80, effective_count, least_detectable_change};
-pub use energised::{Energised, OperatingPoint, Sensitivity};
 pub use energy::{PowerFlow, ThreePhase, energy, three_phase};
-pub use equivalent_circuit::{EquivalentCircuit, Supply};
 pub use gear::Gear;
 pub use load::{BREAKAWAY_CAUTION, Load, Running, breakaway_share, load};
-pub use nameplate::{Leakage, LossSplit, Measured, Motor, Nameplate};
-pub use quadrature::{Quadrature, Reading};
+pub use motor::{
+    Energised, EquivalentCircuit, Leakage, LossSplit, Measured, Motor, Nameplate, OperatingPoint, Quadrature, Reading,
+    Sensitivity, Supply,
+};

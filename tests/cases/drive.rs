@@ -1,5 +1,7 @@
 //! Motor, gear, what a current can see, energy.
 
+#![allow(clippy::unwrap_used, clippy::panic)]
+
 use crate::{Answer, number};
 use pinfilm::drive::{Leakage, LossSplit, Measured, Motor, Nameplate, Quadrature, Supply, least_detectable_change};
 use serde_json::{Value, json};
@@ -214,6 +216,52 @@ fn four_kilowatt_motor_elsewhere() {
         for (load, printed) in loads.into_iter().zip(slopes) {
             let slope = on.sensitivity(on.at_power(load * plate.power).unwrap().slip).current_per_power;
             assert!((slope * plate.power / plate.current - printed).abs() < 6e-4, "{load} {printed}");
+        }
+    }
+}
+
+/// The drives of whole lines, from the power at the sprocket that the case expects.
+#[test]
+fn drives_of_whole_lines() {
+    use pinfilm::drive::{Clamp, Gear, energy, load};
+    let cases: Vec<Value> = serde_json::from_str(include_str!("../data/cases-line.json")).unwrap();
+    for case in cases.iter().filter(|case| case["quantity"] == "evaluate") {
+        let (given, duty, expected) = (&case["inputs"]["drive"], &case["inputs"]["duty"], &case["expected"]["drive"]);
+        let n = |key| number(given, key);
+        let plate = Nameplate {
+            voltage: n("rated_voltage_v"),
+            power: n("rated_power_kw") * 1e3,
+            current: n("rated_current_a"),
+            speed: n("rated_speed_rpm") * TAU / 60.0,
+            efficiency: n("rated_efficiency"),
+            power_factor: n("rated_power_factor"),
+            frequency: n("rated_frequency_hz"),
+        };
+        let gear = Gear {
+            rated_power: n("gear_rated_power_kw") * 1e3,
+            efficiency: n("gear_efficiency"),
+            fixed_share: n("gear_fixed_share"),
+            extra_efficiency: 1.0,
+        };
+        let motor = Motor::fit(&plate, &LossSplit::default()).unwrap();
+        let speed = number(duty, "speed_m_per_min") / 60.0;
+        let pull = number(expected, "chain_power_w") / speed;
+        let drive = load(pull, speed, 1.0, &gear, &motor, &plate.supply(), &Clamp::AtMotor).unwrap();
+        let running = drive.running.unwrap();
+        let hours = number(duty, "hours_per_day") * number(duty, "days_per_year");
+        for (key, ours) in [
+            ("shaft_power_w", drive.shaft_power),
+            ("load", drive.load_ratio),
+            ("current_a", running.current),
+            ("input_power_w", running.input_power),
+            ("power_factor", running.power_factor),
+            ("slip", running.slip),
+            ("no_load_current_a", drive.no_load_current),
+            ("current_per_pull_a_per_n", running.current_per_pull),
+            ("energy_kwh_per_year", energy([(running.input_power, hours * 3600.0)]) / 3.6e6),
+        ] {
+            let expected = number(expected, key);
+            assert!((ours / expected - 1.0).abs() < 1e-6, "{} {key}: {expected} ours {ours}", case["id"]);
         }
     }
 }

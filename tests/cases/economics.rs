@@ -1,5 +1,7 @@
 //! Yearly cost, savings, payback, rate of return.
 
+#![allow(clippy::unwrap_used, clippy::panic)]
+
 use crate::{Answer, number};
 use pinfilm::economics::{
     CALENDAR_DAYS, Comparison, Items, Payback, Prices, Quantities, Replacements, Terms, compare,
@@ -173,5 +175,34 @@ fn money_of_five_lines() {
         let by_energy = payback_days(number(line, "invest"), worth.saving.energy, CALENDAR_DAYS).value().unwrap();
         close(energy, by_energy, 1.0, name);
         close(without, worth.payback_without_chain.value().unwrap(), 1.0, name);
+    }
+}
+
+/// The comparisons of whole lines, from the yearly items that their cases expect.
+#[test]
+fn comparisons_of_whole_lines() {
+    let cases: Vec<Value> = serde_json::from_str(include_str!("../data/cases-line.json")).unwrap();
+    let find = |id: &Value| cases.iter().find(|case| case["id"] == *id).unwrap();
+    for case in cases.iter().filter(|case| case["quantity"] == "compare") {
+        let (now, proposed) = (find(&case["inputs"]["now"]), find(&case["inputs"]["proposed"]));
+        let items = |side: &Value| Items::from_values(Items::NAMES.map(|name| number(&side["expected"]["cost"], name)));
+        let costs = &proposed["inputs"]["costs"];
+        let terms = Terms {
+            invest: number(costs, "invest"),
+            rate: number(costs, "discount_rate"),
+            horizon: costs["horizon_years"].as_u64().unwrap() as usize,
+            year_days: CALENDAR_DAYS,
+            escalation: Items::default(),
+        };
+        let worth = compare(&items(now), &items(proposed), &terms, &Replacements::Annualised);
+        let answer = json!({
+            "saving_items": named(&worth.saving), "saving_per_year": worth.saving_per_year, "invest": terms.invest,
+            "payback_status": worth.payback.status(), "payback_days": worth.payback.value(),
+            "payback_days_without_chain": worth.payback_without_chain.value(), "npv": worth.npv,
+            "irr": worth.irr.value, "irr_status": worth.irr.status.as_str(),
+        });
+        let mut wrong = Vec::new();
+        crate::compare("", &case["expected"], &answer, (1e-9, 1e-9), &mut wrong);
+        assert!(wrong.is_empty(), "{}: {}", case["id"], wrong.join("\n"));
     }
 }

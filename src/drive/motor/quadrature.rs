@@ -3,7 +3,7 @@
 //! Within 0.9 % of rated current of the circuit up to rated load, so good for a table; read backwards at 0.4 load it
 //! can miss the load by 8 %, so for a single line ask the circuit itself.
 
-use super::nameplate::Motor;
+use super::fit::Motor;
 use crate::error::{Code, Error, Result};
 use crate::numeric::root;
 

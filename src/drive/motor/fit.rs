@@ -5,74 +5,16 @@
 //! current of the uncoupled motor, or of the empty line whose shaft power is known, is worth more than the rest.
 
 use super::energised::OperatingPoint;
-use super::equivalent_circuit::{EquivalentCircuit, Supply};
+use super::equivalent_circuit::EquivalentCircuit;
+use super::losses::{Losses, infeasible};
+use super::nameplate::{Leakage, LossSplit, Measured, Nameplate};
 use crate::error::{Code, Error, Result};
 use crate::numeric::root;
 use num_complex::Complex64;
 use std::f64::consts::TAU;
 
-/// The nameplate of a three-phase cage induction motor, voltage and current of the connection in use.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Nameplate {
-    /// Line-to-line voltage (V).
-    pub voltage: f64,
-    /// Shaft power (W).
-    pub power: f64,
-    /// Line current (A).
-    pub current: f64,
-    /// Speed at rated power (rad/s).
-    pub speed: f64,
-    /// Efficiency, 0 to 1.
-    pub efficiency: f64,
-    /// Power factor, 0 to 1.
-    pub power_factor: f64,
-    /// Frequency (Hz).
-    pub frequency: f64,
-}
-
-/// A current measured at a known shaft power.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Measured {
-    /// Line current of the motor (A).
-    pub current: f64,
-    /// Shaft power at the time (W): 0 for the uncoupled motor, that of the empty line's own pull otherwise.
-    pub shaft_power: f64,
-    /// Voltage and frequency at the time.
-    pub supply: Supply,
-}
-
-/// Where the leakage reactance comes from.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub enum Leakage {
-    /// Total leakage reactance over rated phase impedance; 0.20 unless something is known (0.10 to 0.28).
-    PerUnit(f64),
-    /// So that the circuit draws a measured current.
-    From(Measured),
-}
-
-/// How the nameplate's loss is split, and the leakage: what a nameplate does not say.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct LossSplit {
-    /// Leakage reactance, or the measured current that gives it.
-    pub leakage: Leakage,
-    /// Share of stator and core loss that is core loss; 0.40 (0.2 to 0.6), closure of our own.
-    pub core_share: f64,
-    /// Share of all loss that is friction and windage; 0.10 (0.05 to 0.2), closure of our own.
-    pub friction_windage_share: f64,
-    /// Factor on the assigned stray load loss; 1 (0.3 to 1).
-    pub stray_factor: f64,
-}
-
-impl Default for LossSplit {
-    fn default() -> Self {
-        LossSplit { leakage: Leakage::PerUnit(0.20), core_share: 0.40, friction_windage_share: 0.10, stray_factor: 1.0 }
-    }
-}
-
 /// Leakages that a measured current may ask for, in hundredths of the rated impedance.
 const LEAKAGE_SCAN: std::ops::RangeInclusive<u32> = 2..=40;
-/// Greatest mismatch of the nameplate's own numbers before it is refused; above a third of it, a warning is due.
-const MISMATCH_LIMIT: f64 = 0.10;
 
 /// A motor whose circuit meets its nameplate.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -89,18 +31,6 @@ pub struct Motor {
     pub leakage: f64,
     /// √3 V I η cos φ over rated power, less one, as the nameplate was printed: beyond ±0.03 worth a warning.
     pub mismatch: f64,
-}
-
-impl Nameplate {
-    /// Voltage and frequency of the nameplate.
-    pub fn supply(&self) -> Supply {
-        Supply { voltage: self.voltage, frequency_ratio: 1.0 }
-    }
-
-    /// Electrical input power at rated load (W).
-    pub fn input_power(&self) -> f64 {
-        self.power / self.efficiency
-    }
 }
 
 impl Motor {
@@ -136,94 +66,7 @@ impl Motor {
     }
 }
 
-/// The standard's formula for stray loss is written for kilowatts.
-const KILOWATT: f64 = 1e3;
-
-/// Stray load loss over input power of a motor of rated power `power` (W).
-fn assigned_stray_share(power: f64) -> f64 {
-    let kilowatts = power / KILOWATT;
-    if kilowatts <= 1.0 { 0.025 } else { (0.025 - 0.005 * kilowatts.log10()).max(0.005) }
-}
-
-/// What the nameplate fixes before the leakage is known.
-struct Losses {
-    nameplate: Nameplate,
-    mismatch: f64,
-    pole_pairs: f64,
-    slip: f64,
-    friction_windage: f64,
-    stray: f64,
-    air_gap: f64,
-    core: f64,
-    stator_resistance: f64,
-}
-
 impl Losses {
-    fn of(printed: &Nameplate, split: &LossSplit) -> Result<Losses> {
-        let ratio =
-            3f64.sqrt() * printed.voltage * printed.current * printed.efficiency * printed.power_factor / printed.power;
-        if (ratio - 1.0).abs() > MISMATCH_LIMIT {
-            return Err(Error::new(
-                Code::Inconsistent,
-                "nameplate",
-                format!(
-                    "√3 × voltage × current × efficiency × power factor is {ratio:.3} times the rated power: check that \
-                     voltage and current belong to the connection in use and that no figure was misread"
-                ),
-            )
-            .number(ratio)
-            .limit("0.90 to 1.10"));
-        }
-        let nameplate = Nameplate {
-            current: printed.current / ratio.sqrt(),
-            power_factor: printed.power_factor / ratio.sqrt(),
-            ..*printed
-        };
-        if nameplate.power_factor >= 1.0 {
-            return Err(infeasible(
-                "power_factor",
-                printed.power_factor,
-                "the power factor leaves no magnetising current",
-            ));
-        }
-        // the small addition keeps a synchronous speed at its own pole number after the change of units
-        let pole_pairs = (TAU * nameplate.frequency / nameplate.speed + 1e-9).floor();
-        let slip = 1.0 - nameplate.speed * pole_pairs / (TAU * nameplate.frequency);
-        if !(slip > 0.0005 && slip < 0.15) {
-            return Err(infeasible(
-                "speed",
-                nameplate.speed,
-                "the rated speed is not a little below a synchronous speed (slip 0.05 to 15 %)",
-            )
-            .unit("rad/s"));
-        }
-        let (power, input) = (nameplate.power, nameplate.input_power());
-        let loss = input - power;
-        let stray = split.stray_factor * assigned_stray_share(power) * input;
-        let friction_windage = split.friction_windage_share * loss;
-        let air_gap = (power + friction_windage + stray) / (1.0 - slip);
-        let rest = loss - stray - friction_windage - slip * air_gap;
-        if rest <= 0.02 * loss {
-            return Err(infeasible(
-                "efficiency",
-                nameplate.efficiency,
-                "the slip is too large for that efficiency: nothing is left for stator and core loss",
-            ));
-        }
-        let copper = (1.0 - split.core_share) * rest;
-        Ok(Losses {
-            nameplate,
-            mismatch: ratio - 1.0,
-            pole_pairs,
-            slip,
-            friction_windage,
-            stray,
-            air_gap,
-            core: split.core_share * rest,
-            stator_resistance: copper / (3.0 * nameplate.current * nameplate.current),
-        })
-    }
-
     /// The circuit for a total leakage reactance of `leakage` times the rated impedance, half in stator and rotor each.
     fn close(&self, leakage: f64) -> Result<Motor> {
         let Nameplate { voltage, current, power_factor, .. } = self.nameplate;
@@ -319,17 +162,9 @@ impl Losses {
     }
 }
 
-fn infeasible(field: &str, value: f64, why: &str) -> Error {
-    Error::new(
-        Code::MotorNameplate,
-        field,
-        format!("no induction motor can have this nameplate: {why}; check it, above all speed and efficiency"),
-    )
-    .number(value)
-}
-
 #[cfg(test)]
 mod tests {
+    use super::super::equivalent_circuit::Supply;
     use super::*;
     use proptest::prelude::*;
 
