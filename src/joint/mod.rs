@@ -1,1 +1,3 @@
 //! Room: joint.
+
+pub mod reynolds;
