@@ -1,3 +1,4 @@
 //! Room: joint.
 
+pub mod orbit;
 pub mod reynolds;

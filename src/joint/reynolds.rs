@@ -80,24 +80,25 @@ pub fn reynolds_bearing_on_grid(
     if bearing.sommerfeld.is_finite() {
         return Ok(bearing);
     }
-    Err(Error::new(Code::NotConverged, "film pressure", "the oil film between pin and bush carries no load that can be computed; change the eccentricity ratio")
-        .number(eccentricity_ratio)
-        .limit("0 < eccentricity ratio <= 0.999"))
+    Err(Error::new(
+        Code::OutOfRange,
+        "eccentricity ratio",
+        format!("a pin at eccentricity ratio {eccentricity_ratio} carries no load that can be computed: give one between 0 and 0.999"),
+    )
+    .number(eccentricity_ratio)
+    .limit("0 < eccentricity ratio <= 0.999"))
 }
 
 /// The ruptured film, with the guess of the rupture from ever coarser grids.
 fn ruptured_film(eccentricity_ratio: f64, length_to_diameter: f64, grid: &Grid) -> Result<Film> {
-    let coarse_along = if grid.along == 1 { 1 } else { grid.along / 2 };
-    let even = grid.around % 4 == 0 && (grid.along == 1 || grid.along % 2 == 0);
-    let start = if even && grid.around >= 60 {
-        let coarse = Grid::new(eccentricity_ratio, length_to_diameter, grid.around / 2, coarse_along);
-        let cells = ruptured_film(eccentricity_ratio, length_to_diameter, &coarse)?.cells;
-        let mut finer = rupture::refined(&cells);
-        finer.truncate(grid.along);
-        finer
-    } else {
-        vec![grid.around * 5 / 8; grid.along]
-    };
+    let halves = |cells: usize| cells == 1 || cells.is_multiple_of(2);
+    if grid.around < 60 || !grid.around.is_multiple_of(4) || !halves(grid.along) {
+        return rupture::ruptured(grid, &vec![grid.around * 5 / 8; grid.along]);
+    }
+    let coarse = Grid::new(eccentricity_ratio, length_to_diameter, grid.around / 2, grid.along.div_ceil(2));
+    let guess = ruptured_film(eccentricity_ratio, length_to_diameter, &coarse)?.cells;
+    // Every cell of the coarse grid is two by two cells of this one.
+    let start: Vec<usize> = (0..grid.along).map(|j| 2 * guess[j / 2]).collect();
     rupture::ruptured(grid, &start)
 }
 
@@ -128,11 +129,13 @@ fn outcome(e: f64, length_to_diameter: f64, grid: &Grid, film: &Film) -> Reynold
 
     let open = 1.0 - e * e;
     let drag = TAU / open.sqrt();
-    let drag_striated: f64 = film.cells.iter().zip(&grid.width).map(|(&end, w)| w * streamer_drag(e, grid.angle[end])).sum();
+    let drag_striated: f64 =
+        film.cells.iter().zip(&grid.width).map(|(&end, w)| w * streamer_drag(e, grid.angle[end])).sum();
     let pull = 0.5 * e * attitude.sin();
 
     let widest = 1.0 + e;
-    let entering: f64 = (0..n).map(|j| (0.5 * widest - grid.circumferential[0] * film.pressure[j] / 12.0) * grid.width[j]).sum();
+    let entering: f64 =
+        (0..n).map(|j| (0.5 * widest - grid.circumferential[0] * film.pressure[j] / 12.0) * grid.width[j]).sum();
     let (flow, side_flow) = (TAU * entering, TAU * side / 12.0);
     ReynoldsBearing {
         sommerfeld: 1.0 / (PI * load),
@@ -169,4 +172,72 @@ fn greatest(grid: &Grid, film: &Film) -> f64 {
     let bend = (up / right - down / left) / (right - left);
     let slope = down / left - bend * left;
     if bend < 0.0 { at(top) - slope * slope / (4.0 * bend) } else { at(top) }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use proptest::prelude::*;
+
+    fn near(a: f64, b: f64, share: f64) -> bool {
+        (a - b).abs() <= share * b.abs()
+    }
+
+    fn bearing(e: f64, length_to_diameter: f64, around: usize) -> ReynoldsBearing {
+        reynolds_bearing_on_grid(e, length_to_diameter, Cavitation::Reynolds, around, around / 10).unwrap()
+    }
+
+    #[test]
+    fn the_error_falls_with_the_square_of_the_cells() {
+        let [a, b, c] = [60, 120, 240].map(|around| bearing(0.8, 1.0, around).sommerfeld);
+        let ratio = (b - a) / (c - b);
+        assert!((3.5..4.5).contains(&ratio), "{ratio}");
+    }
+
+    #[test]
+    fn long_bearing_meets_sommerfeld() {
+        for e in [0.1, 0.5, 0.9] {
+            let o: f64 = 1.0 - e * e;
+            // Full: W = 12π e/((2+e²) sqrt(o)); half: W = 6e sqrt(π² o + 4e²)/((2+e²) o).
+            let full = 12.0 * PI * e / ((2.0 + e * e) * o.sqrt());
+            let half = 6.0 * e * (PI * PI * o + 4.0 * e * e).sqrt() / ((2.0 + e * e) * o);
+            for (cavitation, load) in [(Cavitation::Full, full), (Cavitation::Half, half)] {
+                let ours = reynolds_bearing_on_grid(e, f64::INFINITY, cavitation, 4000, 1).unwrap();
+                assert!(near(ours.sommerfeld, 1.0 / (PI * load), 1e-5), "{e} {cavitation:?}");
+                assert_eq!(ours.side_flow_share, 0.0);
+            }
+            // A rupture with zero slope holds more film, so it carries more than the half film.
+            assert!(bearing(e, f64::INFINITY, 240).sommerfeld < 1.0 / (PI * half));
+            assert!(near(bearing(e, 200.0, 240).sommerfeld, bearing(e, f64::INFINITY, 240).sommerfeld, 0.01));
+        }
+    }
+
+    #[test]
+    fn a_pin_in_the_middle_is_refused() {
+        assert_eq!(reynolds_bearing(0.0, 1.0, Cavitation::Reynolds).unwrap_err().code, Code::OutOfRange);
+    }
+
+    proptest! {
+        #![proptest_config(ProptestConfig::with_cases(12))]
+        #[test]
+        fn short_bearing_meets_ocvirk(e in 0.05..0.9f64) {
+            let length_to_diameter = 0.02;
+            let o = 1.0 - e * e;
+            let load = e / (o * o) * (PI * PI * o + 16.0 * e * e).sqrt() * length_to_diameter * length_to_diameter;
+            let ours = bearing(e, length_to_diameter, 240);
+            prop_assert!(near(ours.sommerfeld, 1.0 / (PI * load), 0.015), "{} {}", ours.sommerfeld * PI * load, e);
+            prop_assert!((ours.attitude - (PI * o.sqrt()).atan2(4.0 * e)).abs() < 0.01);
+        }
+
+        #[test]
+        fn sense_over_the_range(e in 0.01..0.999f64, ratio in -0.7..1.0f64) {
+            let length_to_diameter = 10f64.powf(ratio);
+            let ours = bearing(e, length_to_diameter, 120);
+            prop_assert!(ours.sommerfeld > 0.0 && ours.attitude > 0.0 && ours.attitude < 0.5 * PI);
+            prop_assert!(ours.friction_striated > 0.0 && ours.friction_striated < ours.friction);
+            prop_assert!(ours.flow > 0.0 && ours.side_flow_share > 0.0 && ours.side_flow_share < 1.0);
+            prop_assert!(ours.pressure_ratio > 0.0 && ours.pressure_ratio < 1.0);
+            prop_assert!(bearing((e + 0.0005).min(0.9993), length_to_diameter, 120).sommerfeld < ours.sommerfeld);
+        }
+    }
 }

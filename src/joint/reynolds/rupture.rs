@@ -71,7 +71,8 @@ fn moved(grid: &Grid, pressure: &[f64], cells: &[usize], narrow: usize, jump: bo
                 grid.circumferential[i] * grid.width[j] * at(i - 1, j) + grid.axial[i] * (inner + outer)
             };
             let sucked = |i: usize| -grid.wedge(i) * grid.width[j];
-            match (end..(farthest + 1).min(grid.around)).rev().find(|&i| inflow(i) - sucked(i) > least * grid.width[j]) {
+            match (end..(farthest + 1).min(grid.around)).rev().find(|&i| inflow(i) - sucked(i) > least * grid.width[j])
+            {
                 None => end,
                 Some(last) if jump && last == end => {
                     // Too short by d cells leaves an inflow of about d + 1/2 times what the gap draws.
@@ -84,7 +85,37 @@ fn moved(grid: &Grid, pressure: &[f64], cells: &[usize], narrow: usize, jump: bo
         .collect()
 }
 
-/// The guess for a grid twice as fine in both directions.
-pub(super) fn refined(cells: &[usize]) -> Vec<usize> {
-    cells.iter().flat_map(|&c| [2 * c, 2 * c]).collect()
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use proptest::prelude::*;
+
+    proptest! {
+        #![proptest_config(ProptestConfig::with_cases(60))]
+        #[test]
+        fn no_suction_and_no_oil_lost(e in 0.001..0.999f64, ratio in -1.5..1.5f64, guess in 0.0..1.0f64) {
+            let grid = Grid::new(e, 10f64.powf(ratio), 60, 6);
+            let start = vec![(60.0 * guess) as usize; 6];
+            let film = ruptured(&grid, &start).unwrap();
+            let greatest = (0..60).map(|i| grid.wedge(i).abs()).fold(0.0, f64::max);
+            for i in 0..60 {
+                for j in 0..6 {
+                    let at = |i: usize, j: usize| film.pressure[i * 6 + j];
+                    let fall = |other: Option<f64>, through: f64| through * (at(i, j) - other.unwrap_or(0.0));
+                    let lost = grid.width[j]
+                        * (fall(i.checked_sub(1).map(|i| at(i, j)), grid.circumferential[i])
+                            + fall((i + 1 < 60).then(|| at(i + 1, j)), grid.circumferential[i + 1]))
+                        + if j > 0 { fall(Some(at(i, j - 1)), grid.axial[i] * grid.axial_steepness[j - 1]) } else { 0.0 }
+                        + fall((j + 1 < 6).then(|| at(i, j + 1)), grid.axial[i] * grid.axial_steepness[j])
+                        - grid.wedge(i) * grid.width[j];
+                    prop_assert!(at(i, j) >= 0.0);
+                    if at(i, j) > 0.0 {
+                        prop_assert!(lost.abs() < 1e-8 * greatest, "cell {i} {j}: {lost}");
+                    } else {
+                        prop_assert!(lost > -1e-8 * greatest, "cell {i} {j}: {lost}");
+                    }
+                }
+            }
+        }
+    }
 }
