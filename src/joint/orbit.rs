@@ -14,6 +14,10 @@ use film_force::Place;
 const TOLERANCE: f64 = 1e-9;
 /// The orbit is periodic when a circuit moves its start by less than this share.
 const PERIODIC: f64 = 1e-7;
+/// Circuits that simply follow each other before a Newton step is worth its two extra circuits.
+const PATIENCE: usize = 6;
+/// Start of the search, e/(1−e): nearer to contact than most joints, for films build up faster than they thin.
+const SQUEEZED: f64 = 1e3;
 /// Circuits before the search for a periodic orbit is given up.
 const MOST_CIRCUITS: usize = 400;
 
@@ -122,23 +126,30 @@ pub fn travel(start: PinPlace, segments: &[Segment], length_to_diameter: Option<
 
 /// The orbit that a joint settles on when `segments` repeat for ever; arguments as for [`travel`].
 ///
-/// Circuit after circuit. A loaded joint forgets its start within a few; where each circuit only brings it a little
-/// nearer, the start is moved ahead by the rate at which the change dies out (Aitken).
+/// Circuit after circuit, from a squeezed film: a loaded joint forgets its start within a few. Where each circuit only
+/// brings it a little nearer (light loads, thick oil), Newton steps find the start that comes back to itself.
 pub fn periodic_orbit(segments: &[Segment], length_to_diameter: Option<f64>) -> Result<Orbit> {
-    let mut start = PinPlace { x: 1.0, y: 0.0 };
-    let mut before: Option<[f64; 2]> = None;
-    for circuits in 1..=MOST_CIRCUITS {
+    let mut start = PinPlace { x: SQUEEZED, y: 0.0 };
+    let (mut circuits, mut patience) = (0, PATIENCE);
+    let mut leap: Option<Leap> = None;
+    while circuits < MOST_CIRCUITS {
         let films = travel(start, segments, length_to_diameter)?;
+        circuits += 1;
         let end = films.last().map_or(start, |film| film.end);
-        let change = [end.x - start.x, end.y - start.y];
-        if change[0].hypot(change[1]) < PERIODIC * (1.0 + end.radius()) {
+        let change = (end.x - start.x).hypot(end.y - start.y) / (1.0 + end.radius());
+        if change < PERIODIC {
             return Ok(Orbit { segments: films, circuits });
         }
-        let kept = before.map_or(0.0, |b| (change[0] * b[0] + change[1] * b[1]) / (b[0] * b[0] + b[1] * b[1]));
-        // Only a change that dies out slowly and steadily is worth a leap; the circuits after it must show the rate anew.
-        let leap = if (0.2..0.9999).contains(&kept) { kept / (1.0 - kept) } else { 0.0 };
-        start = PinPlace { x: end.x + leap * change[0], y: end.y + leap * change[1] };
-        before = if leap > 0.0 { None } else { Some(change) };
+        match leap.take() {
+            // A leap that does not gain is undone; the plain circuits go on from where it began.
+            Some(from) if change.is_nan() || change > from.change => (start, patience) = (from.end, PATIENCE),
+            _ if patience > 0 => (start, patience) = (end, patience - 1),
+            _ => {
+                start = returning(start, end, segments, length_to_diameter)?;
+                circuits += 2;
+                leap = Some(Leap { end, change });
+            }
+        }
     }
     Err(Error::new(
         Code::NotConverged,
@@ -146,6 +157,36 @@ pub fn periodic_orbit(segments: &[Segment], length_to_diameter: Option<f64>) -> 
         format!("the pin does not settle on a repeating path within {MOST_CIRCUITS} circuits: the load is too light to squeeze out the film"),
     )
     .limit(format!("at most {MOST_CIRCUITS} circuits")))
+}
+
+/// Where a Newton step began: the end of the circuit before it, and the change over that circuit.
+struct Leap {
+    end: PinPlace,
+    change: f64,
+}
+
+/// Newton's estimate of the place that a circuit brings back to itself, from `start` and where its circuit ends.
+fn returning(
+    start: PinPlace,
+    end: PinPlace,
+    segments: &[Segment],
+    length_to_diameter: Option<f64>,
+) -> Result<PinPlace> {
+    // Small against the path, large against the error of its end.
+    let nudge = 1e-5 * (1.0 + start.radius());
+    let moved = |x: f64, y: f64| -> Result<[f64; 2]> {
+        let films = travel(PinPlace { x: start.x + x, y: start.y + y }, segments, length_to_diameter)?;
+        let other = films.last().map_or(start, |film| film.end);
+        Ok([(other.x - end.x) / nudge, (other.y - end.y) / nudge])
+    };
+    let ([xx, yx], [xy, yy]) = (moved(nudge, 0.0)?, moved(0.0, nudge)?);
+    let (a, d) = (1.0 - xx, 1.0 - yy);
+    let determinant = a * d - xy * yx;
+    let (dx, dy) = (end.x - start.x, end.y - start.y);
+    let guess =
+        PinPlace { x: start.x + (d * dx + xy * dy) / determinant, y: start.y + (yx * dx + a * dy) / determinant };
+    // Where circuits hardly differ the estimate may lie anywhere; a film thinned a thousandfold is no estimate.
+    Ok(if guess.radius() < 1e3 * (1.0 + start.radius()) { guess } else { end })
 }
 
 /// One rest or turn.
@@ -232,12 +273,15 @@ mod tests {
     fn a_periodic_orbit_ends_where_it_begins_heavy_and_light() {
         for (squeeze_time, duration) in [(5e-4, 2.0), (0.14, 0.5), (1.4, 0.5)] {
             let turn = Segment { squeeze_time, angular_speed: 10.0, duration: 0.04 };
-            let segments = [Segment { angular_speed: 0.0, duration, ..turn }, turn];
+            let still = Segment { angular_speed: 0.0, duration, ..turn };
+            let back = Segment { angular_speed: -10.0, ..turn };
             for length in [None, Some(1.5)] {
-                let orbit = periodic_orbit(&segments, length).unwrap();
-                let (first, last) = (orbit.segments[0].start, orbit.segments[1].end);
-                assert!((first.x - last.x).hypot(first.y - last.y) < 1e-7 * (1.0 + last.radius()));
-                assert!(orbit.segments[1].mean_film_ratio > 0.0);
+                for segments in [vec![still, turn], vec![still, turn, still, back]] {
+                    let orbit = periodic_orbit(&segments, length).unwrap();
+                    let (first, last) = (orbit.segments[0].start, orbit.segments[segments.len() - 1].end);
+                    assert!((first.x - last.x).hypot(first.y - last.y) < 1e-7 * (1.0 + last.radius()));
+                    assert!(orbit.circuits < 100, "{squeeze_time} {length:?}: {}", orbit.circuits);
+                }
             }
         }
     }
