@@ -128,6 +128,16 @@ pub fn travel(start: PinPlace, segments: &[Segment], length_to_diameter: Option<
 ///
 /// Circuit after circuit, from a squeezed film: a loaded joint forgets its start within a few. Where each circuit only
 /// brings it a little nearer (light loads, thick oil), Newton steps find the start that comes back to itself.
+///
+/// ```
+/// use pinfilm::joint::orbit::{Segment, periodic_orbit, squeeze_time};
+/// let squeeze_time = squeeze_time(0.05, 2.225e-3, 11.3e-3, 500.0, 25e-6);
+/// let rest = Segment { squeeze_time, angular_speed: 0.0, duration: 2.0 };
+/// let turn = Segment { squeeze_time, angular_speed: 39.0, duration: 0.0085 };
+/// let film = periodic_orbit(&[rest, turn], Some(2.54))?.segments[1];
+/// assert!(film.start.film_ratio() < film.mean_film_ratio && film.mean_film_ratio < film.end.film_ratio());
+/// # Ok::<(), pinfilm::Error>(())
+/// ```
 pub fn periodic_orbit(segments: &[Segment], length_to_diameter: Option<f64>) -> Result<Orbit> {
     let mut start = PinPlace { x: SQUEEZED, y: 0.0 };
     let (mut circuits, mut patience) = (0, PATIENCE);

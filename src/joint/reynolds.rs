@@ -49,6 +49,13 @@ pub struct ReynoldsBearing {
 /// for the long bearing. Steady, isoviscous, rigid. Grid of 240 × 24 cells on half the length: the load is within
 /// 0.1 to 0.3 % of the limit of fine grids.
 /// Source: Reynolds 1886; Raimondi & Boyd 1958 for the outputs; finite volumes of our own.
+///
+/// ```
+/// use pinfilm::joint::reynolds::{Cavitation, reynolds_bearing};
+/// let bearing = reynolds_bearing(0.8, 1.0, Cavitation::Reynolds)?;
+/// assert!((bearing.sommerfeld - 0.0446).abs() < 2e-4); // Raimondi & Boyd 1958, L/D = 1
+/// # Ok::<(), pinfilm::Error>(())
+/// ```
 pub fn reynolds_bearing(
     eccentricity_ratio: f64,
     length_to_diameter: f64,

@@ -61,15 +61,39 @@ impl Arc {
         let reach = e * cosine;
         let sine_h = (sine * sine + (root_open * cosine).powi(2)).sqrt();
         let h = sine_h.atan2(-reach);
+        let (push, slip, shear) = if h < 0.3 {
+            thin_arc(h)
+        } else {
+            ((1.0 + 2.0 * reach * reach) * h + 3.0 * reach * sine_h, sine_h + reach * h, h + reach * sine_h)
+        };
         Arc {
             direction,
             sine,
             cosine,
-            force_along: (1.0 + 2.0 * reach * reach) * h + 3.0 * reach * sine_h,
-            force_across: -2.0 * e * sine * (sine_h + reach * h),
-            stiffness: h + reach * sine_h + 2.0 * h * (e * sine).powi(2),
+            force_along: push,
+            force_across: -2.0 * e * sine * slip,
+            stiffness: shear + 2.0 * h * (e * sine).powi(2),
         }
     }
+}
+
+/// (1+2ε²) h + 3 ε sin h, sin h + ε h and h + ε sin h for a small half width h, by their power series.
+///
+/// A pin that leaves the wall has oil only in such an arc, and the closed forms cancel there to the fifth power of h.
+fn thin_arc(h: f64) -> (f64, f64, f64) {
+    let (mut push, mut slip, mut shear) = (0.0, 0.0, 0.0);
+    // Terms h^(2n+1)/(2n+1)! and (2h)^(2n+1)/(2n+1)!, signs alternating.
+    let (mut small, mut large) = (h, 2.0 * h);
+    for n in 1..=9 {
+        let order = f64::from(n);
+        let next = 2.0 * order * (2.0 * order + 1.0);
+        small *= -h * h / next;
+        large *= -4.0 * h * h / next;
+        push += (order - 1.0) * large;
+        slip -= 2.0 * order * small;
+        shear -= 0.5 * large;
+    }
+    (push, slip, shear)
 }
 
 /// Direction whose film force points to `target`: Newton on the angle of the force, which rises with the direction.
@@ -161,6 +185,15 @@ mod tests {
         assert!((length_factor(1.0, 50.0) / (1.17 * long / short) - 1.0).abs() < 0.005);
     }
 
+    #[test]
+    fn series_of_a_thin_arc_meets_the_closed_form() {
+        let h: f64 = 0.3;
+        let (push, slip, shear) = thin_arc(h);
+        assert!((push / ((1.0 + 2.0 * h.cos().powi(2)) * h - 3.0 * h.cos() * h.sin()) - 1.0).abs() < 1e-11);
+        assert!((slip / (h.sin() - h * h.cos()) - 1.0).abs() < 1e-13);
+        assert!((shear / (h - h.sin() * h.cos()) - 1.0).abs() < 1e-13);
+    }
+
     proptest! {
         #![proptest_config(ProptestConfig::with_cases(40))]
         #[test]
@@ -171,7 +204,7 @@ mod tests {
         }
 
         #[test]
-        fn motion_yields_to_the_load_up_to_contact(exponent in -3.0..14.0f64, angle in -1.5..1.5f64) {
+        fn motion_yields_to_the_load_up_to_contact(exponent in -3.0..10.0f64, angle in -3.1..3.1f64) {
             let place = Place { radius: 10f64.powf(exponent), sine: angle.sin(), cosine: angle.cos() };
             let moving = velocity(place, &mut 0.0);
             let work = moving.outward * angle.cos() - moving.across * angle.sin();
