@@ -3,6 +3,7 @@
 use super::nouns;
 use crate::error::{Code, Error};
 use crate::quantity::{Field, Named, Row, Tree, Unit, Value, Word};
+use pyo3::BoundObject;
 use pyo3::exceptions::PyTypeError;
 use pyo3::prelude::*;
 use pyo3::types::{PyBool, PyDict, PyFloat, PyInt, PyList, PyString, PyTuple};
@@ -11,7 +12,7 @@ use std::marker::PhantomData;
 #[cfg(feature = "stubs")]
 use pyo3::inspect::PyStaticExpr;
 #[cfg(feature = "stubs")]
-use pyo3::{type_hint_identifier, type_hint_subscript, type_hint_union};
+use pyo3::{type_hint_identifier, type_hint_subscript};
 
 /// What a core value becomes in Python, and what Python may give for it.
 pub trait Shown: Field {

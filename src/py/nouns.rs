@@ -106,7 +106,8 @@ macro_rules! python_class {
                { $($key:ident : $value:expr),* $(,)? } )+
         }
     ) => {
-        #[allow(non_snake_case)]
+        // The class attribute writes unsafe functions in the style of an older edition.
+        #[allow(non_snake_case, unsafe_op_in_unsafe_fn)]
         mod $name {
             #[allow(unused_imports)] // a noun of plain numbers names none of them
             use super::core::*;
@@ -190,13 +191,16 @@ macro_rules! python_class {
     };
 }
 
+#[cfg(feature = "stubs")]
+use pyo3::type_hint_union;
+
 /// Text, or the file that holds it.
 pub struct Source(String);
 
 impl<'a, 'py> FromPyObject<'a, 'py> for Source {
     type Error = PyErr;
     #[cfg(feature = "stubs")]
-    const INPUT_TYPE: pyo3::inspect::PyStaticExpr = pyo3::type_hint_union!(
+    const INPUT_TYPE: pyo3::inspect::PyStaticExpr = type_hint_union!(
         pyo3::type_hint_identifier!("builtins", "str"),
         pyo3::type_hint_subscript!(
             pyo3::type_hint_identifier!("os", "PathLike"),
