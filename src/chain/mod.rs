@@ -5,6 +5,7 @@
 //! swing. A standard fixes what makes chains interchangeable: what it leaves to the maker (bush thickness, roller bore,
 //! hardness) is empty here and must be measured or asked for. Knows nothing of loads, friction and oil.
 
+mod from_standard; // a surveyed chain filled in from a standard
 mod length; // two sprockets: length, centre distance
 mod pitch_circle; // pitch diameter, articulation, chain on a turn, ride-out
 mod polygon; // position error and polygon force

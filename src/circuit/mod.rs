@@ -65,6 +65,7 @@ mod temperature;
 #[cfg(test)]
 mod testing;
 mod turn;
+mod two_sprocket;
 
 pub use event::{Event, EventKind, Stay, events, timeline};
 pub use finding::{Finding, inspect_layout, inspect_march};
@@ -77,6 +78,7 @@ pub use start::{Breakaway, breakaway, strength};
 pub use survey::*;
 pub use temperature::{SectionTemperature, Temperatures, friction_heating, temperatures, thermal_time_constant};
 pub use turn::{capstan_ratio, corner_one_surface, shaft_torque, take_up_from_frame_force};
+pub use two_sprocket::*;
 
 /// Standard acceleration of free fall, m/s² (CGPM 1901).
 pub const GRAVITY: f64 = 9.80665;

@@ -81,3 +81,19 @@ pub(crate) fn consistent(oil: &Oil, place: &Place) -> Result<()> {
         )),
     }
 }
+
+impl OilSi {
+    /// The viscosity line and density that this oil is surveyed with.
+    ///
+    /// By grade and index: the mid-point of the grade at 40 °C, and the viscosity at 100 °C that the index asks for.
+    pub fn liquid(&self) -> Result<super::Liquid> {
+        let line = match (self.v1, self.v2) {
+            (Some(v1), Some(v2)) => super::ViscosityLine::through(self.t1, v1, self.t2, v2)?,
+            _ => {
+                let grade = self.iso_vg.unwrap_or_default() as f64;
+                super::ViscosityLine::from_index(super::grade_midpoint(grade)?, self.viscosity_index)?
+            }
+        };
+        Ok(super::Liquid { line, density_15: self.density_15 })
+    }
+}

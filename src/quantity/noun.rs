@@ -84,6 +84,7 @@ macro_rules! noun {
             const MEANS: &'static str = concat!($($doc),+);
             const ROWS: &'static [$crate::quantity::Row] = &[ $( $crate::quantity::Row {
                 name: stringify!($field),
+                plain: stringify!($plain),
                 unit: &$crate::quantity::unit::$unit,
                 means: $means,
                 default: $crate::noun!(@default_text $($default)?),

@@ -90,6 +90,8 @@ pub const fn up_to(low: f64, high: f64) -> Range {
 pub struct Row {
     /// The public name, carrying its unit.
     pub name: &'static str,
+    /// The trade's plain name of the same quantity in SI.
+    pub plain: &'static str,
     /// The symbol of formulas and plots; empty where the name says enough.
     pub symbol: &'static str,
     /// Its unit.
@@ -116,6 +118,7 @@ impl Row {
     /// What a row says where the declaration is silent.
     pub const BLANK: Row = Row {
         name: "",
+        plain: "",
         symbol: "",
         unit: &unit::ONE,
         means: "",
