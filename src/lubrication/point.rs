@@ -100,7 +100,9 @@ impl Exclusion {
             Exclusion::NearFlashPoint => "chain within 30 K of the flash point of the oil",
             Exclusion::SideUnreachable => "the side cannot be reached",
             Exclusion::InWash => "inside a wash zone",
-            Exclusion::SprayNearIgnition => "spray near hot surfaces or ignition sources: mist ignites below the flash point",
+            Exclusion::SprayNearIgnition => {
+                "spray near hot surfaces or ignition sources: mist ignites below the flash point"
+            }
         }
     }
 }
@@ -143,7 +145,7 @@ impl Point {
         ]
     }
 
-    /// How good the point is, 0 to 1. Closure of our own: the weights 3, 3, 2, 2, 2, 1, 1 have no source.
+    /// How good the point is, 0 to 1. Closure of our own: the weights 3, 3, 2, 2, 2, 1, 2 have no source.
     ///
     /// Of two equal scores take the greater time available, then the point nearest before a turn.
     pub fn score(&self, of: &Loop) -> Score {
@@ -166,7 +168,7 @@ impl Point {
             Access::Guarded => 0.6,
             Access::Climb => 0.2,
         };
-        let score = (3.0 * (slack + time) + 2.0 * (cool + gravity + gap) + wash + access) / 14.0;
+        let score = (3.0 * (slack + time) + 2.0 * (cool + gravity + gap + access) + wash) / 15.0;
         Score { slack, time, cool, gravity, gap, wash, access, score }
     }
 }
@@ -188,7 +190,8 @@ mod tests {
         }
     }
 
-    const LOOP: Loop = Loop { tension: (1000.0, 6000.0), temperature: (40.0, 200.0), flash_point: 260.0, entry_time: 0.0 };
+    const LOOP: Loop =
+        Loop { tension: (1000.0, 6000.0), temperature: (40.0, 200.0), flash_point: 260.0, entry_time: 0.0 };
 
     #[test]
     fn the_best_place_scores_one_and_has_no_exclusion() {
@@ -200,7 +203,8 @@ mod tests {
 
     #[test]
     fn reasons_are_named() {
-        let surroundings = Surroundings { above_product: true, sprayed: true, ignition_near: true, ..Default::default() };
+        let surroundings =
+            Surroundings { above_product: true, sprayed: true, ignition_near: true, ..Default::default() };
         let hot = Point { temperature: 231.0, surroundings, ..point() };
         let found: Vec<_> = hot.exclusions(&LOOP).into_iter().flatten().collect();
         assert_eq!(found, [Exclusion::AboveProduct, Exclusion::NearFlashPoint, Exclusion::SprayNearIgnition]);

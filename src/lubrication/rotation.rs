@@ -121,7 +121,8 @@ mod tests {
 
     #[test]
     fn joints_and_shots_add_up() {
-        for (circuit, run, dwell) in [(1200, 600, 3000), (126, 120, 1680), (1240, 900, 27900), (600, 600, 0), (5, 7, 4)] {
+        for (circuit, run, dwell) in [(1200, 600, 3000), (126, 120, 1680), (1240, 900, 27900), (600, 600, 0), (5, 7, 4)]
+        {
             let rotation = of_timer(circuit, run, dwell);
             let joints: f64 = rotation.waits().iter().map(|&w| rotation.share_of_joints(w)).sum();
             let shots: f64 = rotation.waits().iter().map(|&w| rotation.share_of_shots(w)).sum();

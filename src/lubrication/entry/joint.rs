@@ -1,7 +1,7 @@
 //! Oil on its way into a joint: through the plate gap beside the bush, then along the annulus round the pin.
 
-use super::slot::{Slot, capillary_pressure, eccentric_annulus_factor};
 use super::GRAVITY;
+use super::slot::{Slot, capillary_pressure, eccentric_annulus_factor};
 use std::f64::consts::PI;
 
 /// Pressure gradient per flow (Pa s/m⁴) along the annulus of radial `clearance` (m) and mean `diameter` (m).

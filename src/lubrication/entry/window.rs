@@ -124,7 +124,8 @@ mod tests {
     #[test]
     fn the_thickest_that_enters_easily_is_taken() {
         let window = Window { most: 1.0, least: 0.1 };
-        let oils = [(0.2, 0.1), (0.45, 0.2), (0.9, 0.4), (2.0, 0.8)].map(|(applied, running)| Grade { applied, running });
+        let oils =
+            [(0.2, 0.1), (0.45, 0.2), (0.9, 0.4), (2.0, 0.8)].map(|(applied, running)| Grade { applied, running });
         assert_eq!(window.choose(&oils), Choice::Take(1));
         assert_eq!(window.choose(&oils[2..]), Choice::Take(0));
         assert_eq!(window.choose(&oils[3..]), Choice::NoneFits { nearest: 0, bound: Bound::Upper, factor: 2.0 });

@@ -100,7 +100,10 @@ mod tests {
     #[test]
     fn no_loss_means_full() {
         let oil = JointOil { dose: 0.1, capacity: 1.0, loss_rate: 0.0, uptake: 0.0 };
-        assert_eq!(single_wait(3600.0, &oil), SingleWait { after: 1.0, before: 1.0, mean: 1.0, overflow: 0.10000000000000009 });
+        assert_eq!(
+            single_wait(3600.0, &oil),
+            SingleWait { after: 1.0, before: 1.0, mean: 1.0, overflow: 0.10000000000000009 }
+        );
         assert_eq!(single_wait(3600.0, &JointOil { dose: 0.0, ..oil }).after, 0.0);
     }
 }

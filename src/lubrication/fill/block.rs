@@ -85,11 +85,8 @@ impl Block {
         }
         let geometric = |n: f64| if lost > 0.0 { -(-n * decay).exp_m1() / lost } else { n };
         let sum = geometric(m);
-        let sum_gain = if m * decay < SMALL {
-            0.5 * m * (m - 1.0) * (1.0 - decay * (m - 2.0) / 3.0)
-        } else {
-            (m - sum) / lost
-        };
+        let sum_gain =
+            if m * decay < SMALL { 0.5 * m * (m - 1.0) * (1.0 - decay * (m - 2.0) / 3.0) } else { (m - sum) / lost };
         Block {
             left_all: (-m * decay).exp(),
             left_last: (-(m - 1.0) * decay).exp(),

@@ -4,8 +4,8 @@
 //! waits form blocks, and blocks start in three short intervals only, so that five kinds of block are all there are:
 //! their exponentials are worked out once.
 
-use super::block::{Block, Totals};
 use super::JointOil;
+use super::block::{Block, Totals};
 use crate::lubrication::rotation::Rotation;
 
 /// Starts spread evenly over the places where blocks begin.
@@ -55,11 +55,7 @@ impl Walk {
             maps: blocks.map(|block| block.map()),
             decays: blocks.map(|block| block.decay_of_all()),
             shots: std::array::from_fn(|i| kind(i).1),
-            begins: [
-                (0, d1.min(run - d1)),
-                (run - d1, d1 + d2 - run),
-                (d2.max(run - d2), run - d2.max(run - d2)),
-            ],
+            begins: [(0, d1.min(run - d1)), (run - d1, d1 + d2 - run), (d2.max(run - d2), run - d2.max(run - d2))],
             blocks,
             capacity: oil.capacity,
         }

@@ -122,13 +122,8 @@ pub fn check_flash_point(temperature: f64, flash_point: f64, confirmed: bool) ->
 mod tests {
     use super::*;
 
-    const OIL: Evaporation = Evaporation {
-        noack_loss: 0.1,
-        heat: 1e5,
-        air: 1.0,
-        noack_mass_per_area: 23.0,
-        mass_per_area: 23.0,
-    };
+    const OIL: Evaporation =
+        Evaporation { noack_loss: 0.1, heat: 1e5, air: 1.0, noack_mass_per_area: 23.0, mass_per_area: 23.0 };
 
     #[test]
     fn a_joint_like_the_cup_loses_like_the_cup() {

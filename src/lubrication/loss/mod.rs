@@ -13,8 +13,8 @@ mod sum;
 pub use articulation::{Articulation, articulation_loss, articulation_rate};
 pub use capacity::{Capacity, JointSpace};
 pub use heat::{
-    Evaporation, NOACK_DURATION, NOACK_TEMPERATURE, Oxidation, TemperatureShare, check_flash_point, free_evaporation_flux,
-    mean_rate, noack_rate, vapour_ratio,
+    Evaporation, NOACK_DURATION, NOACK_TEMPERATURE, Oxidation, TemperatureShare, check_flash_point,
+    free_evaporation_flux, mean_rate, noack_rate, vapour_ratio,
 };
 pub use residue::{solids_rate, time_to_block};
 pub use sum::{Losses, after_wash_fill, standing_rate, wall_time_rate, wash_rate};
