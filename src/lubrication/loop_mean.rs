@@ -33,10 +33,11 @@ pub fn means_over_exponential<const N: usize>(
     for panel in 0..panels as u32 {
         let middle = (2.0 * f64::from(panel) + 1.0) * half;
         for (node, weight) in GAUSS_LEGENDRE_16 {
-            let t = middle + half * node;
-            let values = f(surroundings + (start - surroundings) * (-t / time_constant).exp());
-            for (total, value) in sum.iter_mut().zip(values) {
-                *total += weight * half * value;
+            for t in [middle - half * node, middle + half * node] {
+                let values = f(surroundings + (start - surroundings) * (-t / time_constant).exp());
+                for (total, value) in sum.iter_mut().zip(values) {
+                    *total += weight * half * value;
+                }
             }
         }
     }

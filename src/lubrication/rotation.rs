@@ -54,7 +54,7 @@ impl Rotation {
         if self.locked() { (self.cell - self.run) as f64 / self.cell as f64 } else { 0.0 }
     }
 
-    /// The one to three waits, shortest two first (they may be equal); `n1`…`d2` are not read if locked or continuous.
+    /// The one to three waits: n1, n2 and both together; `n1`…`d2` are not read if locked or continuous.
     pub fn waits(&self) -> [Wait; 3] {
         let none = Wait::default();
         if self.continuous() {

@@ -1,5 +1,7 @@
 //! Entry, fill and methods against the independent cases. Rotations come from a small oracle of its own here.
 
+#![allow(clippy::unwrap_used)]
+
 use crate::{Answer, number};
 use pinfilm::lubrication::entry::{self, JointEntry, Slot};
 use pinfilm::lubrication::fill::{self, Block, JointOil, Totals};

@@ -1,5 +1,7 @@
 //! Line, venting, reservoir and 24 V cable against the independent cases.
 
+#![allow(clippy::unwrap_used)]
+
 use crate::{Answer, number};
 use pinfilm::supply::{self, Segment};
 use serde_json::{Value, json};

@@ -12,6 +12,16 @@ pub fn annulus_resistance(diameter: f64, clearance: f64, eccentricity: f64, visc
 }
 
 /// What oil meets on its way from the edge of the side plate into the bush.
+///
+/// ```
+/// use pinfilm::lubrication::entry::JointEntry;
+/// let oven = JointEntry {
+///     plate_gap: 6e-4, plate_path: 0.01, pin_diameter: 0.014, clearance: 1.5e-4, eccentricity: 1.0, depth: 0.02,
+///     surface_tension: 0.03, contact_angle: 20f64.to_radians(), density: 900.0,
+/// };
+/// let time = oven.time(0.0812); // Pa s
+/// assert!((time - 10.84).abs() < 0.01); // s
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct JointEntry {
     /// Gap between inner and outer plate, m.

@@ -58,7 +58,7 @@ impl<'a> AgeLaw<'a> {
         }
         // For a thin fill nearly all is dry: sum what is not, to keep its digits.
         let sum = |part: fn(f64, f64) -> f64| -> f64 {
-            self.waits.iter().map(|w| w.weight * part(x, self.loss_rate * w.wait)).sum()
+            self.waits.iter().filter(|w| w.weight > 0.0).map(|w| w.weight * part(x, self.loss_rate * w.wait)).sum()
         };
         let ln = if x <= 1.0 { (-sum(not_dry)).ln_1p() } else { sum(dry).ln() };
         -boundary_fill * ln

@@ -53,6 +53,13 @@ pub struct SingleWait {
 }
 
 /// The settled state of a joint that is shot every `wait` s (> 0).
+///
+/// ```
+/// use pinfilm::lubrication::fill::{JointOil, single_wait};
+/// let oil = JointOil { dose: 0.2, capacity: 1.0, loss_rate: 2e-6, uptake: 1e-6 };
+/// let daily = single_wait(86_400.0, &oil);
+/// assert!((daily.after - 0.760286).abs() < 1e-6 && (daily.before - 0.560286).abs() < 1e-6);
+/// ```
 pub fn single_wait(wait: f64, oil: &JointOil) -> SingleWait {
     let JointOil { dose, capacity, loss_rate, uptake } = *oil;
     let lost = -(-loss_rate * wait).exp_m1();

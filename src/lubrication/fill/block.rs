@@ -5,6 +5,8 @@
 
 use super::{JointOil, at_shot, between_shots, mean_between_shots};
 
+/// Up to so many waits are crossed one by one where the cap is met: cheaper than logarithms.
+const FEW: f64 = 8.0;
 /// Below this k W m the second sum is taken from its series, as its difference loses digits.
 const SMALL: f64 = 1e-5;
 
@@ -54,6 +56,16 @@ impl Totals {
     /// Nothing yet.
     pub const NONE: Totals =
         Totals { shots: 0.0, time: 0.0, after: 0.0, integral: 0.0, overflow: 0.0, lowest: f64::INFINITY };
+
+    /// Adds another walk's.
+    pub(super) fn join(&mut self, other: &Totals) {
+        self.shots += other.shots;
+        self.time += other.time;
+        self.after += other.after;
+        self.integral += other.integral;
+        self.overflow += other.overflow;
+        self.lowest = self.lowest.min(other.lowest);
+    }
 }
 
 impl Block {
@@ -111,15 +123,21 @@ impl Block {
     /// the shot that ends it.
     #[inline]
     pub fn cross(&self, start: f64, totals: &mut Totals) -> f64 {
+        self.cross_free(start, totals).unwrap_or_else(|| self.cross_capped_or_dry(start, totals))
+    }
+
+    /// [`Self::cross`] where neither cap nor bottom is met before the last shot; else `None` and nothing is added.
+    #[inline]
+    pub(super) fn cross_free(&self, start: f64, totals: &mut Totals) -> Option<f64> {
         let last = start * self.left_last + self.gain * self.sum_last;
         let lowest = self.left * start.min(last) - self.drained;
         if last > self.oil.capacity || lowest < 0.0 {
-            return self.cross_capped_or_dry(start, lowest, totals);
+            return None;
         }
         let offered = self.left * last + self.gain;
         self.add(start * self.sum + self.gain * self.sum_gain, lowest, totals);
         totals.overflow += (offered - self.oil.capacity).max(0.0);
-        offered.min(self.oil.capacity)
+        Some(offered.min(self.oil.capacity))
     }
 
     /// Adds the block's shots with `after`, the sum of the fills after each.
@@ -144,41 +162,64 @@ impl Block {
         }
     }
 
+    /// [`Self::cross`] where the joint is full, or dry, before the block ends.
     #[cold]
-    fn cross_capped_or_dry(&self, start: f64, lowest: f64, totals: &mut Totals) -> f64 {
+    pub(super) fn cross_capped_or_dry(&self, start: f64, totals: &mut Totals) -> f64 {
         let JointOil { dose, capacity, .. } = self.oil;
-        let full = self.left * start.min(capacity) - self.drained;
-        if lowest.min(full) < 0.0 {
+        let last_uncapped = start * self.left_last + self.gain * self.sum_last;
+        let lowest = self.left * start.min(last_uncapped) - self.drained;
+        if lowest < 0.0 {
             return self.cross_dry(start, totals);
         }
-        // shots before the cap holds for good: V e^j + (b/a)(1 - e^j) >= capacity
+        if self.waits <= FEW {
+            return self.cross_singly(start, lowest, totals);
+        }
+        // j shots until the cap holds for good: V e^j + (b/a)(1 - e^j) >= capacity
         let short = capacity - start;
-        let j = if short <= 0.0 {
+        let steps = if short <= 0.0 {
             0.0
         } else if self.decay > 0.0 {
             ((self.lost * short / (self.gain - self.lost * capacity)).ln_1p() / self.decay).ceil()
         } else {
             (short / self.gain).ceil()
         };
-        let j = j.min(self.waits);
-        let at = |i: f64| {
-            let sum = if self.lost > 0.0 { -(-i * self.decay).exp_m1() / self.lost } else { i };
-            (start * (-i * self.decay).exp() + self.gain * sum, sum)
-        };
-        let (_, sum) = at(j);
-        let rising = if j * self.decay < SMALL {
-            0.5 * j * (j - 1.0) * (1.0 - self.decay * (j - 2.0) / 3.0)
-        } else {
-            (j - sum) / self.lost
-        };
-        let after = start * sum + self.gain * rising + (self.waits - j) * capacity;
-        self.add(after, full, totals);
-        totals.overflow += (self.waits - j) * (dose - capacity * self.lost - self.drained).max(0.0);
+        let j = steps.clamp(0.0, self.waits);
+        let held = self.waits - j;
+        let mut after = held * capacity;
+        totals.overflow += held * (dose - capacity * self.lost - self.drained).max(0.0);
+        let mut last = capacity;
         if j > 0.0 {
-            totals.overflow += (self.left * at(j - 1.0).0 + self.gain - capacity).max(0.0);
+            // e^(j-1) and the sums up to there and up to j
+            let left = (-(j - 1.0) * self.decay).exp();
+            let before = if self.lost > 0.0 { -(-(j - 1.0) * self.decay).exp_m1() / self.lost } else { j - 1.0 };
+            let sum = before + left;
+            let sum_gain = if j * self.decay < SMALL {
+                0.5 * j * (j - 1.0) * (1.0 - self.decay * (j - 2.0) / 3.0)
+            } else {
+                (j - sum) / self.lost
+            };
+            after += start * sum + self.gain * sum_gain;
+            let below = start * left + self.gain * before;
+            totals.overflow += (self.left * below + self.gain - capacity).max(0.0);
+            if held == 0.0 {
+                last = below;
+            }
         }
-        let last = if j < self.waits { capacity } else { at(j - 1.0).0 };
+        self.add(after, lowest, totals);
         (self.left * last + self.gain).min(capacity)
+    }
+
+    /// One wait at a time, where a short block meets the cap and does not run dry.
+    fn cross_singly(&self, start: f64, lowest: f64, totals: &mut Totals) -> f64 {
+        let (mut fill, mut after) = (start, 0.0);
+        for _ in 0..self.waits as usize {
+            after += fill;
+            let (next, overflow) = at_shot(self.left * fill - self.drained, self.oil.dose, self.oil.capacity);
+            totals.overflow += overflow;
+            fill = next;
+        }
+        self.add(after, lowest, totals);
+        fill
     }
 
     /// One wait at a time, where the joint runs dry; stops as soon as the fill repeats.

@@ -1,8 +1,7 @@
 //! Timers with few cells: the phases of a joint repeat after a cycle short enough to be walked whole.
 
 use super::JointOil;
-use super::block::Totals;
-use super::walk::{Walk, settled};
+use super::walk::Walk;
 use crate::lubrication::rotation::Rotation;
 
 /// Shots a cycle up to which whole cycles are walked.
@@ -31,23 +30,38 @@ pub(super) struct Cycle {
 pub(super) fn whole(rotation: &Rotation, circuit: f64, oil: &JointOil, guess: f64) -> Cycle {
     let walk = Walk::new(rotation, circuit, oil);
     let (shots, rest) = (rotation.run / rotation.cell, rotation.run % rotation.cell);
+    let time = rotation.circuits_to_repeat() as f64 * circuit;
+    if rest == 0 {
+        return one_cycle(&walk, oil, [1.0], [0], [shots], time, guess);
+    }
     let more = rest as f64 / rotation.cell as f64;
-    let classes = [(more, 0, shots + 1), (1.0 - more, rest, shots)];
+    one_cycle(&walk, oil, [more, 1.0 - more], [0, rest], [shots + 1, shots], time, guess)
+}
+
+/// Averages over classes with shares of the joints, first phases and shots a cycle of `time` s.
+fn one_cycle<const N: usize>(
+    walk: &Walk,
+    oil: &JointOil,
+    share: [f64; N],
+    mut start: [i64; N],
+    shots: [i64; N],
+    time: f64,
+    guess: f64,
+) -> Cycle {
+    let decay = oil.loss_rate * time;
+    let mut first = [guess; N];
+    if oil.uptake > 0.0 {
+        let burn = (FORGOTTEN * shots[N - 1] as f64 / decay).clamp(BURN.0, BURN.1);
+        for _ in 0..(burn / shots[N - 1] as f64).ceil() as i64 {
+            first = walk.cross(start, shots, first).0;
+        }
+    } else {
+        (start, first) = walk.settled(start, shots, decay);
+    }
+    let (_, totals) = walk.cross(start, shots, first);
     let mut all = Cycle { mean: 0.0, lowest: f64::INFINITY, overflow: 0.0, after: 0.0 };
     let mut shots_per_time = 0.0;
-    let time = rotation.circuits_to_repeat() as f64 * circuit;
-    for (share, start, shots) in classes.into_iter().filter(|class| class.0 > 0.0) {
-        let first = if oil.uptake > 0.0 {
-            let decay = oil.loss_rate * time / shots as f64;
-            let burn = (FORGOTTEN / decay).clamp(BURN.0, BURN.1);
-            let cycles = (burn / shots as f64).ceil() as i64;
-            (0..cycles).fold(guess, |fill, _| walk.cross(start, shots, fill, &mut { Totals::NONE }))
-        } else {
-            let (top, added) = walk.map(start, shots);
-            settled(top, added, oil.loss_rate * time)
-        };
-        let mut totals = Totals::NONE;
-        walk.cross(start, shots, first, &mut totals);
+    for (share, totals) in share.into_iter().zip(totals) {
         all.mean += share * totals.integral / totals.time;
         all.lowest = all.lowest.min(totals.lowest);
         all.overflow += share * totals.overflow;

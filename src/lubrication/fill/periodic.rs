@@ -59,10 +59,8 @@ pub fn periodic_fill(rotation: &Rotation, circuit: f64, oil: &JointOil) -> Perio
         let full = one.after >= capacity;
         return PeriodicFill::of(rotation, capacity, [one.mean, one.before, one.after, one.overflow], full);
     }
-    if uptake == 0.0 {
-        if let Some(full) = always_full(rotation, circuit, oil) {
-            return full;
-        }
+    if let Some(full) = always_full(rotation, circuit, oil) {
+        return full;
     }
     let decay = loss_rate * rotation.mean_wait() * circuit; // k times the mean wait
     let guess = if decay > 0.0 { capacity.min(dose / -(-decay).exp_m1()) } else { capacity };
@@ -70,18 +68,18 @@ pub fn periodic_fill(rotation: &Rotation, circuit: f64, oil: &JointOil) -> Perio
         let c = cycle::whole(rotation, circuit, oil, guess);
         return PeriodicFill::of(rotation, capacity, [c.mean, c.lowest, c.after, c.overflow], false);
     }
-    let totals = Walk::new(rotation, circuit, oil).from_many_starts(uptake > 0.0, guess);
+    let totals = Walk::new(rotation, circuit, oil).many_starts(uptake > 0.0, guess);
     let mean = if totals.overflow == 0.0 && uptake == 0.0 { dose / decay } else { totals.integral / totals.time };
     let volumes = [mean, totals.lowest, totals.after / totals.shots, totals.overflow / totals.shots];
     PeriodicFill::of(rotation, capacity, volumes, false)
 }
 
-/// The fill if the dose makes good even the loss of the longest wait; nothing is drained at a constant rate.
+/// The fill if the dose makes good even the loss of the longest wait and nothing is drained at a constant rate.
 fn always_full(rotation: &Rotation, circuit: f64, oil: &JointOil) -> Option<PeriodicFill> {
-    let JointOil { dose, capacity, loss_rate, .. } = *oil;
+    let JointOil { dose, capacity, loss_rate, uptake } = *oil;
     let lost = |circuits: i64| -(-loss_rate * circuits as f64 * circuit).exp_m1();
     let worst = lost(rotation.worst_wait());
-    if dose < capacity * worst {
+    if uptake > 0.0 || dose < capacity * worst {
         return None;
     }
     let (mut mean, mut lost_a_shot) = (0.0, 0.0);

@@ -18,27 +18,51 @@ const BURNT: usize = 1024;
 const COUNTED: usize = 512;
 /// k t after which the start is forgotten: exp(-30) = 1e-13.
 const FORGOTTEN: f64 = 30.0;
+/// Difference, as a share of the capacity, below which two fills are the same.
+const SAME: f64 = 1e-13;
+
+/// A kind of block as far as the walk needs it between sums: where it leads and what it makes of the fill.
+#[derive(Clone, Copy)]
+struct Step {
+    /// Ticks by which the phase moves.
+    by: i64,
+    /// The block as V → min(capacity, A V + B).
+    factor: f64,
+    added: f64,
+    /// k times the time it takes.
+    decay: f64,
+}
 
 /// The five kinds of block and where each begins. Built once for a rotation and a joint.
 pub(super) struct Walk {
-    /// A block that starts at x is of kind (number of these not above x).
+    /// A block that starts at x is of the kind numbered by how many of these are not above x.
     limits: [i64; 4],
     /// Kinds 0 to 4; 5 to 7 repeat 4, so that three bits always find one.
     blocks: [Block; 8],
-    moves: [i64; 8],
-    maps: [(f64, f64); 8],
-    decays: [f64; 8],
+    steps: [Step; 8],
     shots: [i64; 8],
     /// The intervals in which blocks begin, as (start, length).
     begins: [(i64, i64); 3],
     capacity: f64,
 }
 
+/// A block that met the cap, as it was crossed last: near a lock the same start comes again and again.
+#[derive(Clone, Copy)]
+struct Crossed {
+    start: f64,
+    end: f64,
+    totals: Totals,
+}
+
+/// The blocks crossed last, by kind.
+type Memory = [Crossed; 8];
+const NOTHING_YET: Memory = [Crossed { start: f64::NAN, end: 0.0, totals: Totals::NONE }; 8];
+
 impl Walk {
     /// For an unlocked timer that stops; `circuit` s.
     pub(super) fn new(rotation: &Rotation, circuit: f64, oil: &JointOil) -> Self {
         let Rotation { n1, d1, n2, d2, run, .. } = *rotation;
-        let forth = (run - d1 + d1 - 1) / d1; // waits n1 from x = 0
+        let forth = (run - 1) / d1; // waits n1 from x = 0
         let back = (run - 1) / d2; // waits n2 from x = run - 1
         let kinds = [
             (n1, forth, d1),
@@ -48,12 +72,13 @@ impl Walk {
             (n2, back, -d2),
         ];
         let kind = |i: usize| kinds[i.min(4)];
-        let blocks = std::array::from_fn(|i| Block::new(kind(i).0 as f64 * circuit, kind(i).1, oil));
+        let blocks: [Block; 8] = std::array::from_fn(|i| Block::new(kind(i).0 as f64 * circuit, kind(i).1, oil));
         Walk {
             limits: [run - d1 - (forth - 1) * d1, run - d1, d2, back * d2],
-            moves: std::array::from_fn(|i| kind(i).1 * kind(i).2),
-            maps: blocks.map(|block| block.map()),
-            decays: blocks.map(|block| block.decay_of_all()),
+            steps: std::array::from_fn(|i| {
+                let (factor, added) = blocks[i].map();
+                Step { by: kind(i).1 * kind(i).2, factor, added, decay: blocks[i].decay_of_all() }
+            }),
             shots: std::array::from_fn(|i| kind(i).1),
             begins: [(0, d1.min(run - d1)), (run - d1, d1 + d2 - run), (d2.max(run - d2), run - d2.max(run - d2))],
             blocks,
@@ -68,44 +93,87 @@ impl Walk {
         (usize::from(x >= a) + usize::from(x >= b) + usize::from(x >= c) + usize::from(x >= d)) & 7
     }
 
-    /// Fill after the block of kind `i`, without sums; nothing drained at a constant rate.
+    /// Fill after a block, without sums; holds if nothing is drained at a constant rate.
     #[inline]
-    fn quick(&self, i: usize, fill: f64) -> f64 {
-        let (factor, added) = self.maps[i];
-        (factor * fill + added).min(self.capacity)
+    fn quick(&self, step: &Step, fill: f64) -> f64 {
+        (step.factor * fill + step.added).min(self.capacity)
     }
 
-    /// Crosses blocks from `x` until `shots` shots have been fired.
-    pub(super) fn cross(&self, mut x: i64, shots: i64, mut fill: f64, totals: &mut Totals) -> f64 {
-        let mut fired = 0;
-        while fired < shots {
-            let i = self.kind(x);
-            fill = self.blocks[i].cross(fill, totals);
-            fired += self.shots[i];
-            x += self.moves[i];
+    /// Crosses the block of kind `i` from `fill`, adding to `totals`.
+    #[inline]
+    fn summed(&self, i: usize, fill: f64, memory: &mut Memory, totals: &mut Totals) -> f64 {
+        let block = &self.blocks[i];
+        if let Some(end) = block.cross_free(fill, totals) {
+            return end;
         }
-        fill
-    }
-
-    /// What `shots` shots from `x` make of a full joint, and the constant B of the uncapped map A V + B.
-    pub(super) fn map(&self, mut x: i64, shots: i64) -> (f64, f64) {
-        let (mut top, mut added, mut fired) = (self.capacity, 0.0, 0);
-        while fired < shots {
-            let i = self.kind(x);
-            top = self.quick(i, top);
-            added = self.maps[i].0 * added + self.maps[i].1;
-            fired += self.shots[i];
-            x += self.moves[i];
+        let known = &mut memory[i];
+        if known.start != fill {
+            let mut new = Crossed { start: fill, end: 0.0, totals: Totals::NONE };
+            new.end = block.cross_capped_or_dry(fill, &mut new.totals);
+            *known = new;
         }
-        (top, added)
+        totals.join(&known.totals);
+        known.end
     }
 
-    /// The settled walk from evenly spread starts; `guess` is the fill after a shot to begin with if oil is also drained at
-    /// a constant rate (`drained`), when the maps do not hold.
-    pub(super) fn from_many_starts(&self, drained: bool, guess: f64) -> Totals {
+    /// Crosses blocks from each of the phases `x` until each has fired its `shots`; returns the fills and the totals.
+    pub(super) fn cross<const N: usize>(
+        &self,
+        mut x: [i64; N],
+        mut shots: [i64; N],
+        mut fill: [f64; N],
+    ) -> ([f64; N], [Totals; N]) {
+        let mut totals = [Totals::NONE; N];
+        let mut memory = NOTHING_YET;
+        while shots.iter().any(|&left| left > 0) {
+            for lane in 0..N {
+                if shots[lane] > 0 {
+                    let i = self.kind(x[lane]);
+                    fill[lane] = self.summed(i, fill[lane], &mut memory, &mut totals[lane]);
+                    shots[lane] -= self.shots[i];
+                    x[lane] += self.steps[i].by;
+                }
+            }
+        }
+        (fill, totals)
+    }
+
+    /// Phases of the classes of joints and the settled fills there, of a walk that repeats after `shots` shots (`decay`/k).
+    ///
+    /// Starts from the phases `x` and stops where an empty and a full joint have become the same, at the cap or by
+    /// forgetting; else the whole cycle gives the map whose fixed point it is.
+    pub(super) fn settled<const N: usize>(
+        &self,
+        mut x: [i64; N],
+        mut shots: [i64; N],
+        decay: f64,
+    ) -> ([i64; N], [f64; N]) {
+        let (mut full, mut empty) = ([self.capacity; N], [0.0; N]);
+        let mut same = [false; N];
+        while (0..N).any(|lane| shots[lane] > 0 && !same[lane]) {
+            for lane in 0..N {
+                if shots[lane] > 0 && !same[lane] {
+                    let i = self.kind(x[lane]);
+                    let step = &self.steps[i];
+                    full[lane] = self.quick(step, full[lane]);
+                    empty[lane] = step.factor * empty[lane] + step.added;
+                    shots[lane] -= self.shots[i];
+                    x[lane] += step.by;
+                    same[lane] = full[lane] - empty[lane] <= SAME * self.capacity;
+                }
+            }
+        }
+        let fill = |lane| if same[lane] { full[lane] } else { fixed_point(full[lane], empty[lane], decay) };
+        (x, std::array::from_fn(fill))
+    }
+
+    /// The settled walk from evenly spread starts.
+    ///
+    /// `guess` is the fill after a shot to begin with if oil is also drained at a constant rate (`drained`), when blocks
+    /// are not maps V → min(capacity, A V + B).
+    pub(super) fn many_starts(&self, drained: bool, guess: f64) -> Totals {
         let mut x = self.starts();
         let mut fill = if drained { [guess; STARTS] } else { self.first_fill(x) };
-        let mut totals = Totals::NONE;
         let mut decay = [0.0; STARTS];
         let mut ignored = Totals::NONE;
         for _ in 0..BURNT {
@@ -114,24 +182,27 @@ impl Walk {
                 if decay[lane] < FORGOTTEN {
                     busy = true;
                     let i = self.kind(x[lane]);
+                    let step = &self.steps[i];
                     fill[lane] = if drained {
                         self.blocks[i].cross(fill[lane], &mut ignored)
                     } else {
-                        self.quick(i, fill[lane])
+                        self.quick(step, fill[lane])
                     };
-                    decay[lane] += self.decays[i];
-                    x[lane] += self.moves[i];
+                    decay[lane] += step.decay;
+                    x[lane] += step.by;
                 }
             }
             if !busy {
                 break;
             }
         }
+        let mut totals = Totals::NONE;
+        let mut memory = NOTHING_YET;
         for _ in 0..COUNTED {
             for lane in 0..STARTS {
                 let i = self.kind(x[lane]);
-                fill[lane] = self.blocks[i].cross(fill[lane], &mut totals);
-                x[lane] += self.moves[i];
+                fill[lane] = self.summed(i, fill[lane], &mut memory, &mut totals);
+                x[lane] += self.steps[i].by;
             }
         }
         totals
@@ -159,19 +230,19 @@ impl Walk {
         let mut decay = [0.0; STARTS];
         for _ in 0..GUESSED {
             for lane in 0..STARTS {
-                let i = self.kind(x[lane]);
-                top[lane] = self.quick(i, top[lane]);
-                added[lane] = self.maps[i].0 * added[lane] + self.maps[i].1;
-                decay[lane] += self.decays[i];
-                x[lane] += self.moves[i];
+                let step = &self.steps[self.kind(x[lane])];
+                top[lane] = self.quick(step, top[lane]);
+                added[lane] = step.factor * added[lane] + step.added;
+                decay[lane] += step.decay;
+                x[lane] += step.by;
             }
         }
-        std::array::from_fn(|lane| settled(top[lane], added[lane], decay[lane]))
+        std::array::from_fn(|lane| fixed_point(top[lane], added[lane], decay[lane]))
     }
 }
 
 /// Fixed point of V → min(top, A V + B), where A = exp(-`decay`) and B = `added`.
-pub(super) fn settled(top: f64, added: f64, decay: f64) -> f64 {
+fn fixed_point(top: f64, added: f64, decay: f64) -> f64 {
     if decay > 0.0 { top.min(added / -(-decay).exp_m1()) } else { top }
 }
 
@@ -198,7 +269,7 @@ mod tests {
                                 if phase < run { break; }
                             }
                         }
-                        x += walk.moves[i];
+                        x += walk.steps[i].by;
                         prop_assert_eq!(x, phase);
                     }
                 }

@@ -10,7 +10,7 @@ mod timed;
 
 pub use drip::{Drip, UPPER_WAIT};
 pub use manual::Manual;
-pub use timed::{Spray, Synchronised, never_reached, synchronised_wait};
+pub use timed::{Spray, Synchronised, never_reached, synchronised_wait, timed_waits};
 
 use crate::lubrication::fill::Waiting;
 

@@ -1,5 +1,8 @@
 //! Synchronised and timed spray: metered oil under a timer.
 
+use crate::lubrication::fill::Waiting;
+use crate::lubrication::rotation::Rotation;
+
 /// An applicator driven by the chain, so that each shot lands in the plate gap of every n-th joint.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Synchronised {
@@ -66,6 +69,14 @@ impl Spray {
     }
 }
 
+/// The waits of the joints that a timer reaches; those that do not occur have no weight. `circuit` s.
+pub fn timed_waits(rotation: &Rotation, circuit: f64) -> [Waiting; 3] {
+    let reached = 1.0 - rotation.never_reached();
+    rotation
+        .waits()
+        .map(|wait| Waiting { wait: wait.circuits as f64 * circuit, weight: rotation.share_of_joints(wait) / reached })
+}
+
 /// Share of joints never reached by a counter under a timer.
 ///
 /// `reached` of `joints` by the counter, `never_by_timer` the share that the timer leaves out.
@@ -75,7 +86,7 @@ pub fn never_reached(reached: f64, joints: f64, never_by_timer: f64) -> f64 {
 
 /// Whole circuits (as a time, s) between shots that keep a joint within a `kept` share of its oil a third of the way.
 ///
-/// Common practice of our own for comparing methods: C · max(1, round(ln(1/kept)/(3 k C))), `kept` 0.6.
+/// Convention of our own for comparing methods: C · max(1, round(ln(1/kept)/(3 k C))), `kept` 0.6.
 pub fn synchronised_wait(circuit: f64, loss_rate: f64, kept: f64) -> f64 {
     circuit * (-kept.ln() / (3.0 * loss_rate * circuit)).round_ties_even().max(1.0)
 }
@@ -93,6 +104,14 @@ mod tests {
         let offered = spray.reaching_run() / spray.period / 0.5 * spray.dose(0.5, 1.0);
         assert!((spray.applied(1.0) / offered - 1.0).abs() < 1e-14);
         assert_eq!(Spray { run: 600.0, ..spray }.reaching_run(), 600.0);
+    }
+
+    #[test]
+    fn reached_joints_share_the_waits() {
+        for (circuit, run, dwell) in [(1200, 600, 3000), (126, 120, 1680), (1240, 900, 27900)] {
+            let waits = timed_waits(&crate::lubrication::rotation::of_timer(circuit, run, dwell), 1.0);
+            assert!((waits.iter().map(|w| w.weight).sum::<f64>() - 1.0).abs() < 1e-14);
+        }
     }
 
     #[test]
