@@ -94,8 +94,8 @@ fn tangent_squared(stiffness: f64) -> f64 {
         let slope = -1.0 / (1.0 + x) - 4.0 * x - k * (1.0 + 2.0 * x);
         let step = value / slope;
         x -= step;
-        // the step squares from round to round: below 1e-8 the next one is rounding
-        if step.abs() < 1e-8 * x {
+        // the step squares from round to round: after 1e-6 nothing is left that could be seen
+        if step.abs() < 1e-6 * x {
             break;
         }
     }

@@ -1,14 +1,9 @@
 //! One loaded pair, from geometry to friction: pin in bush in a turn, or bush in a roller that turns for ever.
 
 use super::film::{Joint, LineContactFormula, Rigid, conformal_radius, coverage, line_contact_film};
-use super::friction::{Regime, boundary_friction, flash_temperature, ring_drag};
 use super::pressure::{ALWAYS_PERMISSIBLE, bearing_pressure, permissible_pressure, pin_sag};
-use super::sharing::{height_ratio, share_load};
 use super::{ContactArc, Lubricant, Pair, Surface, Turn};
 use crate::error::{Code, Error, Result};
-
-/// Friction coefficients below this are not believed of any joint.
-pub const LEAST_FRICTION: f64 = 0.002;
 
 /// Times the permissible pressure beyond which nothing is computed.
 const BEYOND_PERMISSIBLE: f64 = 4.0;
@@ -55,33 +50,10 @@ pub struct Contact {
     /// What to know about these numbers.
     pub cautions: Cautions,
     /// Friction of the sheared strip times its gap (m), and of the ring in units of its drag factor.
-    strip: f64,
-    ring: f64,
-    clearance: f64,
-    load_per_length: f64,
-}
-
-/// Friction of a pair at one fill.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Friction {
-    /// Friction coefficient at the radius of the pair.
-    pub coefficient: f64,
-    /// Film that smooth surfaces would have at this fill, m.
-    pub film: f64,
-    /// That film over the combined roughness.
-    pub lambda: f64,
-    /// Boundary, mixed or full film.
-    pub regime: Regime,
-    /// Share of the load on asperities.
-    pub asperity_share: f64,
-    /// Mean gap of the rough surfaces, m.
-    pub gap: f64,
-    /// Friction coefficient of the asperities.
-    pub boundary: f64,
-    /// Friction coefficient of the sheared oil.
-    pub viscous: f64,
-    /// The computed coefficient was below [`LEAST_FRICTION`] and that stands in its place.
-    pub at_least: bool,
+    pub(super) strip: f64,
+    pub(super) ring: f64,
+    pub(super) clearance: f64,
+    pub(super) load_per_length: f64,
 }
 
 /// How much of the film is worth computing.
@@ -106,7 +78,7 @@ pub fn articulating(
     lubricant: &Lubricant,
     load: f64,
     turn: &Turn,
-    viscosity_at_pressure: impl FnOnce(f64) -> f64,
+    viscosity_at_pressure: impl FnOnce(f64) -> Result<f64>,
 ) -> Result<Contact> {
     articulate(pair, surface, lubricant, load, turn, viscosity_at_pressure, Parts::Larger)
 }
@@ -118,7 +90,7 @@ pub fn articulating_in_full(
     lubricant: &Lubricant,
     load: f64,
     turn: &Turn,
-    viscosity_at_pressure: impl FnOnce(f64) -> f64,
+    viscosity_at_pressure: impl FnOnce(f64) -> Result<f64>,
 ) -> Result<Contact> {
     articulate(pair, surface, lubricant, load, turn, viscosity_at_pressure, Parts::All)
 }
@@ -133,7 +105,7 @@ pub fn rolling(
     lubricant: &Lubricant,
     load: f64,
     angular_speed: f64,
-    viscosity_at_pressure: impl FnOnce(f64) -> f64,
+    viscosity_at_pressure: impl FnOnce(f64) -> Result<f64>,
 ) -> Result<Contact> {
     roll(pair, surface, lubricant, load, angular_speed, viscosity_at_pressure, Parts::Larger)
 }
@@ -145,7 +117,7 @@ pub fn rolling_in_full(
     lubricant: &Lubricant,
     load: f64,
     angular_speed: f64,
-    viscosity_at_pressure: impl FnOnce(f64) -> f64,
+    viscosity_at_pressure: impl FnOnce(f64) -> Result<f64>,
 ) -> Result<Contact> {
     roll(pair, surface, lubricant, load, angular_speed, viscosity_at_pressure, Parts::All)
 }
@@ -156,7 +128,7 @@ fn articulate(
     lubricant: &Lubricant,
     load: f64,
     turn: &Turn,
-    viscosity_at_pressure: impl FnOnce(f64) -> f64,
+    viscosity_at_pressure: impl FnOnce(f64) -> Result<f64>,
     parts: Parts,
 ) -> Result<Contact> {
     let Some(mut contact) = Contact::pressed(pair, lubricant, load, turn.angular_speed, viscosity_at_pressure)? else {
@@ -192,7 +164,7 @@ fn roll(
     lubricant: &Lubricant,
     load: f64,
     angular_speed: f64,
-    viscosity_at_pressure: impl FnOnce(f64) -> f64,
+    viscosity_at_pressure: impl FnOnce(f64) -> Result<f64>,
     parts: Parts,
 ) -> Result<Contact> {
     let Some(mut contact) = Contact::pressed(pair, lubricant, load, angular_speed, viscosity_at_pressure)? else {
@@ -216,7 +188,7 @@ impl Contact {
         lubricant: &Lubricant,
         load: f64,
         angular_speed: f64,
-        viscosity_at_pressure: impl FnOnce(f64) -> f64,
+        viscosity_at_pressure: impl FnOnce(f64) -> Result<f64>,
     ) -> Result<Option<Contact>> {
         if load <= 0.0 {
             return Ok(None);
@@ -225,7 +197,7 @@ impl Contact {
         let clearance = pair.fitted_clearance();
         let sliding_speed = angular_speed * pair.radius;
         let load_per_length = load / pair.length;
-        let viscosity_in_contact = viscosity_at_pressure(arc.mean_pressure);
+        let viscosity_in_contact = viscosity_at_pressure(arc.mean_pressure)?;
         let elastic_film = line_contact_film(
             lubricant.viscosity,
             0.5 * sliding_speed,
@@ -318,73 +290,5 @@ impl Contact {
         self.lambda_at_fill_1 = self.flooded_film / surface.roughness;
         self.cautions.thick_film = smooth > self.clearance;
         self
-    }
-
-    /// Ratio of film to roughness at a fill of 0 to 1: λ(fill) = fillⁿ λ(1). Closure of our own.
-    pub fn lambda(&self, fill: f64, surface: &Surface) -> f64 {
-        let exponent = surface.starvation_exponent;
-        let share = if exponent == 1.0 { fill } else { fill.powf(exponent) };
-        share * self.lambda_at_fill_1
-    }
-
-    /// Friction of the pair filled to `fill`, 0..1.
-    ///
-    /// μ = X μ_b + (1 − X) μ_v: asperities with their share X ([`share_load`]) and layer ([`boundary_friction`]), oil
-    /// sheared in the strip at the pressure of the contact and round the rest of the ring, at most the limiting
-    /// friction. At fill 0 exactly the dry coefficient; never below [`LEAST_FRICTION`]. Fails where asperities are
-    /// flattened beyond the model, or coefficients contradict each other (oiled above dry).
-    pub fn friction(&self, fill: f64, surface: &Surface, lubricant: &Lubricant) -> Result<Friction> {
-        let boundary =
-            boundary_friction(fill, surface.dry_friction, lubricant.boundary_friction, surface.boundary_fill);
-        let lambda = self.lambda(fill, surface);
-        let (asperity_share, gap, viscous) = if self.cautions.unloaded {
-            (1.0, 0.0, 0.0)
-        } else {
-            let sharing = share_load(lambda, self.arc.mean_pressure, surface.asperity_stiffness)?;
-            let gap = surface.roughness * sharing.mean_gap;
-            let sheared = fill * (self.strip / gap + self.ring * ring_drag(gap, self.clearance));
-            (sharing.asperity_share, gap, sheared.min(lubricant.limiting_friction))
-        };
-        let computed = asperity_share * boundary + (1.0 - asperity_share) * viscous;
-        if computed > surface.dry_friction * (1.0 + 1e-12) {
-            return Err(Error::new(
-                Code::Inconsistent,
-                "friction",
-                format!(
-                    "the oiled pair would rub harder ({computed:.4}) than the dry one ({:.4}): give a dry friction above \
-                     boundary and limiting friction of the oil",
-                    surface.dry_friction
-                ),
-            )
-            .number(computed)
-            .limit(format!("at most {}", surface.dry_friction)));
-        }
-        Ok(Friction {
-            coefficient: computed.clamp(LEAST_FRICTION, surface.dry_friction.max(LEAST_FRICTION)),
-            film: lambda * surface.roughness,
-            lambda,
-            regime: Regime::of(lambda),
-            asperity_share,
-            gap,
-            boundary,
-            viscous,
-            at_least: computed < LEAST_FRICTION,
-        })
-    }
-
-    /// Height of the mean planes over each other in roughnesses at a fill; 0 for an unloaded pair.
-    pub fn height_ratio(&self, fill: f64, surface: &Surface) -> Result<f64> {
-        if self.cautions.unloaded {
-            return Ok(0.0);
-        }
-        height_ratio(self.lambda(fill, surface), self.arc.mean_pressure, surface.asperity_stiffness)
-    }
-
-    /// Flash temperature of the strip at a friction coefficient, K above its surroundings; an upper estimate.
-    pub fn flash_temperature(&self, friction: f64) -> f64 {
-        if self.cautions.unloaded {
-            return 0.0;
-        }
-        flash_temperature(friction, self.load_per_length, self.sliding_speed, self.arc.half_width)
     }
 }

@@ -23,7 +23,7 @@
 //! let oil =
 //!     Lubricant { viscosity: 0.2, pressure_viscosity: 2.8e-8, boundary_friction: 0.12, limiting_friction: 0.06 };
 //! let turn = Turn { angular_speed: 1.26, angle: 0.63, rest_time: 75.0, rest_load: 4000.0 };
-//! let contact = articulating(&pair, &surface, &oil, 5000.0, &turn, |pressure| 0.2 * (2e-8 * pressure).exp())?;
+//! let contact = articulating(&pair, &surface, &oil, 5000.0, &turn, |pressure| Ok(0.2 * (2e-8 * pressure).exp()))?;
 //! let friction = contact.friction(0.3, &surface, &oil)?;
 //! assert!(friction.lambda < 0.1 && friction.coefficient > 0.12);
 //! # Ok::<(), pinfilm::Error>(())
@@ -34,19 +34,22 @@ mod asperity;
 mod contact;
 mod film;
 mod friction;
+mod mixed;
 mod pair;
 mod pressure;
 mod sharing;
 
 pub use arc::ContactArc;
 pub use asperity::{asperity_integral, asperity_stiffness, combined_roughness};
-pub use contact::{
-    Cautions, Contact, Friction, LEAST_FRICTION, articulating, articulating_in_full, rolling, rolling_in_full,
-};
+pub use contact::{Cautions, Contact, articulating, articulating_in_full, rolling, rolling_in_full};
 pub use film::*;
 pub use friction::{
     REGIME_BOUNDS, Regime, boundary_friction, flash_temperature, friction_work, ring_drag, roller_friction,
 };
+pub use mixed::{Friction, LEAST_FRICTION};
 pub use pair::{Elasticity, Lubricant, Pair, STEEL, Surface, Turn};
 pub use pressure::{bearing_pressure, permissible_pressure, pin_sag};
 pub use sharing::{Sharing, height_ratio, share_load};
+
+#[cfg(test)]
+mod tests;

@@ -55,7 +55,7 @@ pub fn height_ratio(lambda: f64, contact_pressure: f64, asperity_stiffness: f64)
 
 /// The height H > 0 of surfaces held apart and the asperity share there.
 ///
-/// Both terms fall and are convex, so Newton from below never oversteps. Each term alone gives a height that is too
+/// Newton on the logarithm of what both carry, which is nearly straight; each carrier alone gives a height that is too
 /// low, and the higher of the two is already close.
 fn height_apart(lambda: f64, pressure: f64) -> (f64, f64) {
     let by_film = if lambda > CLOSED_GAP { lambda - CLOSED_GAP * CLOSED_GAP / lambda } else { 0.0 };
@@ -68,20 +68,20 @@ fn height_apart(lambda: f64, pressure: f64) -> (f64, f64) {
         let (gap, gap_slope) = mean_gap(height);
         pressed = ln.exp() / pressure;
         let film = (lambda / gap) * (lambda / gap);
-        let value = pressed + film - 1.0;
-        let slope = pressed * ln_slope - 2.0 * film * gap_slope / gap;
-        if value > 0.0 {
+        let carried = pressed + film;
+        if carried > 1.0 {
             low = height;
         } else {
             high = height;
         }
-        let step = -value / slope;
+        let slope = pressed * ln_slope - 2.0 * film * gap_slope / gap;
+        let step = -carried.ln() * carried / slope;
         let next = height + step;
         if next >= low && next <= high {
             height = next;
-            // carry the share along with the last small step
-            pressed *= (ln_slope * step).exp();
-            if step.abs() < 1e-8 {
+            // the next step would be about the square of this one
+            if step.abs() < 3e-6 {
+                pressed *= (ln_slope * step).exp(); // along with the height
                 break;
             }
         } else {

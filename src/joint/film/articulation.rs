@@ -5,11 +5,14 @@
 //! turns of 10 to 45°, rests of 5 to 500 turns); within 6 % of them where the turn is longer than about four times the
 //! square root of the steady film ratio.
 
-use super::super::{Pair, Turn};
-use super::finite_bearing::{finite_bearing_eccentricity, squeeze_number, steady_load, steady_load_bound};
+use super::finite_bearing::{
+    finite_bearing_eccentricity, squeeze_number, squeezed_at_least, steady_at_least, steady_load, steady_load_bound,
+};
 use super::finite_squeeze_eccentricity;
+use super::growth::{Growth, mean_growth, reduced_angle, towards_steady};
 use super::newton::rising_root;
 use crate::error::Result;
+use crate::joint::{Pair, Turn};
 
 /// The rigid film of one turn, smallest gap, m.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -41,42 +44,12 @@ pub fn turn_film(pair: &Pair, viscosity: f64, load: f64, turn: &Turn) -> Result<
     })
 }
 
-/// Mean share of the loaded strip that oil covers in a turn.
-///
-/// After a rest the strip is bare; the turn draws oil in at half the sliding speed, `angle` rad × `radius` / 2 in all,
-/// over a strip of twice `half_width`. Closure of our own.
-pub fn coverage(angle: f64, radius: f64, half_width: f64) -> f64 {
-    let widths = angle * radius / (4.0 * half_width);
-    if widths <= 1.0 { 0.5 * widths } else { 1.0 - 0.5 / widths }
-}
+/// Reduced angle from which a thicker steady film always means a thicker mean film: a² (1/mean growth) rises with a.
+const THICKER_IS_THICKER: f64 = 3.2;
 
-/// How far a turn from bare contact brings the film, as a share of the steady film. Fitted; see the head of this file.
-struct Growth {
-    end: f64,
-    mean: f64,
-    /// 1 − end², kept apart because it is small after a long turn.
-    end_gap: f64,
-}
-
-impl Growth {
-    fn new(angle: f64, steady_film_ratio: f64) -> Growth {
-        let a = reduced_angle(angle, steady_film_ratio);
-        let exponent = (a / 5.873) * (a / 5.873) / (1.0 + a / 17.47);
-        let end = -(-exponent).exp_m1();
-        let mean = 1.0 / (1.0 + 6.4 / a + 175.0 / a.powf(2.35));
-        Growth { end, mean, end_gap: (-exponent).exp() * (1.0 + end) }
-    }
-}
-
-/// Angle of the turn in units of the angle over which the gap of a joint near contact opens.
-fn reduced_angle(angle: f64, steady_film_ratio: f64) -> f64 {
-    angle / steady_film_ratio.sqrt()
-}
-
-/// Film as a share of the steady one: what the start has left and what the turn adds.
-fn towards_steady(start: f64, growth: f64) -> f64 {
-    (start * start + growth * growth * (1.0 - start * start)).sqrt()
-}
+/// Least reduced angle, and least load number, for which the closed form was checked.
+const BRIEF_ANGLE: f64 = 3.0;
+const BRIEF_LOAD: f64 = 100.0;
 
 /// A joint in the dimensionless numbers of its film.
 pub(in super::super) struct Joint {
@@ -128,7 +101,7 @@ impl Joint {
 
     /// Whether the turn is too short, or the joint too lightly loaded, for the closed form (it then says too little).
     fn is_brief(&self, steady_film_ratio: f64) -> bool {
-        reduced_angle(self.angle, steady_film_ratio) < 3.0 || self.load < 100.0
+        reduced_angle(self.angle, steady_film_ratio) < BRIEF_ANGLE || self.load < BRIEF_LOAD
     }
 
     /// Whether even the steady film is not thicker than `film` (m).
@@ -137,6 +110,25 @@ impl Joint {
         closeness <= 0.0
             || steady_load_bound(closeness) <= self.load
             || steady_load(closeness, self.length_to_diameter * self.length_to_diameter).0 <= self.load.ln()
+    }
+
+    /// Whether bounds of the mean film of the turn, had without logarithms, are already below `film` (m).
+    ///
+    /// The wedge builds at most what the thickest possible steady film would, the rest leaves at most what a rest alone
+    /// would; only turns that are not brief are judged.
+    fn mean_surely_loses(&self, film: f64) -> bool {
+        let closeness = steady_at_least(self.load);
+        if closeness <= 0.0 {
+            return false;
+        }
+        let steady = 1.0 / (1.0 + closeness);
+        let angle = reduced_angle(self.angle, steady);
+        if angle < THICKER_IS_THICKER {
+            return false;
+        }
+        let wedge = steady * mean_growth(angle);
+        let left = 1.0 / (1.0 + squeezed_at_least(self.rest));
+        self.clearance * (wedge * wedge + left * left).sqrt() <= film
     }
 
     /// The steady film, m: that of a pair that turns for ever.
@@ -149,6 +141,9 @@ impl Joint {
         if self.steady_loses(other) {
             return Ok(Rigid::SteadyLoses);
         }
+        if self.mean_surely_loses(other) {
+            return Ok(Rigid::MeanLoses { brief: self.load < BRIEF_LOAD });
+        }
         let steady = self.steady()?;
         let growth = Growth::new(self.angle, steady.film_ratio());
         let full = self.clearance * steady.film_ratio();
@@ -157,7 +152,8 @@ impl Joint {
         let share = other / full;
         if share > growth.mean {
             let start = ((share * share - growth.mean * growth.mean) / (1.0 - growth.mean * growth.mean)).sqrt();
-            if self.rest_shortfall(start.ln(), steady.closeness(), &growth).0 <= 0.0 {
+            let closeness = (1.0 + steady.closeness()) / start - 1.0;
+            if self.squeezed_too_far(closeness.ln(), steady.closeness(), &growth).0 <= 0.0 {
                 return Ok(Rigid::MeanLoses { brief });
             }
         }
@@ -174,24 +170,25 @@ impl Joint {
         Ok((film, self.is_brief(steady.film_ratio())))
     }
 
-    /// ln of the squeeze number of a start film over that of the end film plus the rest, and its slope; negative where
-    /// the rest squeezes out more than the start assumes. `log_start` is ln of the start film over the steady one.
-    fn rest_shortfall(&self, log_start: f64, steady: f64, growth: &Growth) -> (f64, f64) {
+    /// What a start film has too much of having been squeezed: ln of its squeeze number over that of the end film plus
+    /// the rest, and the slope. Positive where the rest leaves more than that start. The start is given by ln q of its
+    /// closeness, `steady` is the closeness of the steady film.
+    fn squeezed_too_far(&self, log_closeness: f64, steady: f64, growth: &Growth) -> (f64, f64) {
         let ld2 = self.length_to_diameter * self.length_to_diameter;
-        let start = log_start.exp();
-        // closeness of a film x times the steady one is (q + 1 − x)/x; 1 − x from its logarithm keeps thick films exact
-        let at_start = (steady - log_start.exp_m1()) / start;
+        let at_start = log_closeness.exp();
+        let start = (1.0 + steady) / (1.0 + at_start);
         let end = towards_steady(start, growth.end);
-        let end_missing = -(2.0 * log_start).exp_m1() * growth.end_gap / (1.0 + end);
+        // closeness of a film y times the steady one is (q + 1 − y)/y; 1 − y in steps, so that thick films stay exact
+        let start_missing = (at_start - steady) / (1.0 + at_start);
+        let end_missing = start_missing * (1.0 + start) * growth.end_gap / (1.0 + end);
         let at_end = (steady + end_missing) / end;
-        let (ln_start, slope_start) = squeeze_number(at_start, ld2);
-        let (ln_end, slope_end) = squeeze_number(at_end, ld2);
+        let (ln_start, start_slope) = squeeze_number(at_start, ld2);
+        let (ln_end, end_slope) = squeeze_number(at_end, ld2);
         let number_end = ln_end.exp();
         let total = number_end + self.rest;
-        let start_slope = -slope_start * (1.0 + at_start) / at_start;
-        let end_slope =
-            -slope_end * (1.0 + at_end) / at_end * start * start * growth.end_gap / (end * end) * number_end / total;
-        (ln_start - total.ln(), start_slope - end_slope)
+        let end_follows =
+            (1.0 + at_end) / at_end * start * start * growth.end_gap / (end * end) * at_start / (1.0 + at_start);
+        (ln_start - total.ln(), start_slope - end_slope * end_follows * number_end / total)
     }
 
     /// The film when the turn begins as a share of the steady one: where squeezing at rest takes away what the turn
@@ -203,20 +200,15 @@ impl Joint {
         if self.rest <= 0.0 {
             return Ok(1.0);
         }
-        // a first rest after a turn from bare contact leaves less than the start we look for
+        // a first rest after a turn from bare contact leaves less than the start we look for, the steady film is more
         let from_bare = (steady + growth.end_gap / (1.0 + growth.end)) / growth.end;
         let bare = squeeze_number(from_bare, self.length_to_diameter * self.length_to_diameter).0.exp();
-        let first = finite_squeeze_eccentricity(bare + self.rest, self.length_to_diameter)?.closeness();
-        let log_first = ((1.0 + steady) / (1.0 + first)).ln();
-        // the root finder wants a rising function
-        let log_start = rising_root("film after rest", log_first, |log_start| {
-            if log_start >= 0.0 {
-                return (1.0, 1.0);
-            }
-            let (value, slope) = self.rest_shortfall(log_start, steady, growth);
-            (-value, -slope)
+        let first = finite_squeeze_eccentricity(bare + self.rest, self.length_to_diameter)?.closeness().ln();
+        let bounds = (steady.ln(), first + 1e-9);
+        let log_closeness = rising_root("film after rest", bounds, first, |log_closeness| {
+            self.squeezed_too_far(log_closeness, steady, growth)
         })?;
-        Ok(log_start.exp())
+        Ok((1.0 + steady) / (1.0 + log_closeness.exp()))
     }
 }
 

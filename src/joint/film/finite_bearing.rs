@@ -5,7 +5,8 @@
 //! steady closure meets within −9 and +11 %.
 
 use super::Eccentricity;
-use super::newton::rising_root;
+use super::long_bearing::{long_bearing_load, long_bearing_slope};
+use super::newton::{ANYWHERE, rising_root};
 use super::short_bearing::{short_bearing_load, short_bearing_slope, squeeze_number_half, squeeze_number_half_slope};
 use crate::error::Result;
 use std::f64::consts::PI;
@@ -34,39 +35,6 @@ impl Joined {
     }
 }
 
-/// Load of the infinitely long bearing, W c²/(η ω R³ L), half film.
-///
-/// Source: Sommerfeld (1904), half-Sommerfeld condition: 6e √(π²(1−e²) + 4e²)/((2 + e²)(1 − e²)).
-pub fn long_bearing_load(eccentricity: Eccentricity) -> f64 {
-    let q = eccentricity.closeness();
-    let p2 = (1.0 + q) * (1.0 + q);
-    let r2 = 1.0 + 2.0 * q;
-    6.0 * q * p2 * (PI * PI * r2 + 4.0 * q * q).sqrt() / ((2.0 * p2 + q * q) * r2)
-}
-
-/// Load of the infinitely long bearing, W c²/(η ω R³ L), with film all round (which takes tension: no real oil does).
-///
-/// Source: Sommerfeld (1904): 12π e/((2 + e²) √(1 − e²)).
-pub fn long_bearing_load_full(eccentricity: Eccentricity) -> f64 {
-    let e = eccentricity.ratio();
-    12.0 * PI * e / ((2.0 + e * e) * (1.0 - e * e).sqrt())
-}
-
-/// Sommerfeld number (η N 2RL/W)(R/c)² of a load W c²/(η ω R³ L).
-pub fn long_bearing_sommerfeld(load: f64) -> f64 {
-    1.0 / (PI * load)
-}
-
-/// Slope of ln load against ln q of the long bearing.
-fn long_bearing_slope(q: f64) -> f64 {
-    let p = 1.0 + q;
-    let r2 = 1.0 + 2.0 * q;
-    1.0 + q
-        * (2.0 / p + (PI * PI + 4.0 * q) / (PI * PI * r2 + 4.0 * q * q)
-            - (4.0 * p + 2.0 * q) / (2.0 * p * p + q * q)
-            - 2.0 / r2)
-}
-
 /// Logarithm of the steady load number and its slope against ln q.
 pub(super) fn steady_load(q: f64, length_to_diameter_squared: f64) -> (f64, f64) {
     let eccentricity = Eccentricity::from_closeness(q);
@@ -78,6 +46,19 @@ pub(super) fn steady_load(q: f64, length_to_diameter_squared: f64) -> (f64, f64)
 /// A bound of the steady load number from above, without logarithms: the long bearing alone.
 pub(super) fn steady_load_bound(q: f64) -> f64 {
     LONG * long_bearing_load(Eccentricity::from_closeness(q))
+}
+
+/// A closeness e/(1 − e) that a steadily loaded bearing has at least, without solving for it.
+///
+/// The long bearing carries more than the finite one, and less than 2q + 5.3.
+pub(super) fn steady_at_least(load: f64) -> f64 {
+    0.5 * (load / LONG - 5.3)
+}
+
+/// A closeness that a joint squeezed for a time number has at least, whatever it began with: the long limit alone.
+pub(super) fn squeezed_at_least(number: f64) -> f64 {
+    let s = number / (12.0 * PI * LONG);
+    s * (s + (s * s + 1.0).sqrt())
 }
 
 /// Load of a steadily turning bearing of finite length, W c²/(η ω R³ L).
@@ -94,7 +75,7 @@ pub fn finite_bearing_load(eccentricity: Eccentricity, length_to_diameter: f64) 
 pub fn finite_bearing_eccentricity(load: f64, length_to_diameter: f64) -> Result<Eccentricity> {
     let squared = length_to_diameter * length_to_diameter;
     let target = load.ln();
-    let log_q = rising_root("eccentricity of a bearing", (load / 5.0).max(1e-3).ln(), |log_q| {
+    let log_q = rising_root("eccentricity of a bearing", ANYWHERE, (load / 5.0).max(1e-3).ln(), |log_q| {
         let (ln, slope) = steady_load(log_q.exp(), squared);
         (ln - target, slope)
     })?;
@@ -129,7 +110,7 @@ pub fn finite_squeeze_eccentricity(number: f64, length_to_diameter: f64) -> Resu
     // near contact only the long limit counts
     let scale = 12.0 * PI * LONG;
     let start = (number * number / (2.0 * scale * scale)).max(1e-6).ln();
-    let log_q = rising_root("squeezed film", start, |log_q| {
+    let log_q = rising_root("squeezed film", ANYWHERE, start, |log_q| {
         let (ln, slope) = squeeze_number(log_q.exp(), squared);
         (ln - target, slope)
     })?;
@@ -174,7 +155,15 @@ mod tests {
             let at = Eccentricity::from_ratio(e);
             prop_assert!(close(finite_bearing_load(at, 1e-6), 4e-12 * short_bearing_load(at), 1e-7));
             prop_assert!(close(finite_bearing_load(at, 1e6), LONG * long_bearing_load(at), 1e-7));
-            prop_assert!(finite_bearing_load(at, 1.0) <= steady_load_bound(at.closeness()));
+        }
+
+        #[test]
+        fn bounds_bound(log_q in -12.0..30.0_f64, ld in 0.2..10.0_f64) {
+            let at = Eccentricity::from_closeness(log_q.exp());
+            let load = finite_bearing_load(at, ld);
+            prop_assert!(load <= steady_load_bound(at.closeness()));
+            prop_assert!(steady_at_least(load) <= at.closeness());
+            prop_assert!(squeezed_at_least(finite_squeeze_time(at, ld)) <= at.closeness() * (1.0 + 1e-12));
         }
     }
 

@@ -6,17 +6,23 @@
 
 mod articulation;
 mod finite_bearing;
+mod growth;
 mod line_contact;
+mod long_bearing;
 mod newton;
 mod short_bearing;
 
 pub(super) use articulation::{Joint, Rigid};
-pub use articulation::{TurnFilm, coverage, turn_film};
+pub use articulation::{TurnFilm, turn_film};
 pub use finite_bearing::{
     finite_bearing_eccentricity, finite_bearing_load, finite_squeeze_eccentricity, finite_squeeze_time,
-    long_bearing_load, long_bearing_load_full, long_bearing_sommerfeld,
 };
+pub use growth::coverage;
 pub use line_contact::{LineContactFormula, conformal_radius, line_contact_film};
+pub use long_bearing::{
+    long_bearing_attitude, long_bearing_friction_full, long_bearing_load, long_bearing_load_full,
+    long_bearing_sommerfeld,
+};
 pub use short_bearing::{
     Eccentricity, SqueezeFilm, attitude_short, eccentricity_short, entraining_speed, short_bearing_load,
     sommerfeld_short, squeeze_resistance_short, squeeze_time_disc, squeeze_time_short,

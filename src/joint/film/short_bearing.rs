@@ -2,8 +2,9 @@
 //!
 //! Right for bearings much shorter than wide. A chain joint is not one; see [`super::finite_bearing_load`].
 
-use super::newton::rising_root;
+use super::newton::{ANYWHERE, rising_root};
 use crate::error::Result;
+use crate::joint::Pair;
 use std::f64::consts::PI;
 
 /// How far a cylinder sits off the middle of its bore, kept so that the film stays exact where they all but touch.
@@ -81,7 +82,7 @@ pub fn eccentricity_short(sommerfeld: f64, length_to_diameter: f64) -> Result<Ec
     let load = 1.0 / (4.0 * PI * sommerfeld * length_to_diameter * length_to_diameter);
     let target = load.ln();
     let start = (4.0 * load / PI).max(2.0 * load.sqrt()).ln();
-    let log_q = rising_root("eccentricity of a short bearing", start, |log_q| {
+    let log_q = rising_root("eccentricity of a short bearing", ANYWHERE, start, |log_q| {
         let q = log_q.exp();
         (short_bearing_load(Eccentricity::from_closeness(q)).ln() - target, short_bearing_slope(q))
     })?;
@@ -144,17 +145,14 @@ pub fn squeeze_resistance_short(eccentricity: Eccentricity) -> f64 {
     (p * p + 2.0 * q * q) * p3 * half_film_angle(r) / (r2 * r2 * r) + 3.0 * q * p3 / (r2 * r2)
 }
 
-/// Time (s) in which a load squeezes a short joint from one eccentricity to a greater one.
+/// Time (s) in which a `load` (N, > 0) squeezes a short joint from one eccentricity to a greater one.
 ///
-/// `viscosity` Pa s, `radius`, `length`, `clearance` (radial) m, `load` N.
-/// Source: Pinkus and Sternlicht (1961), short journal squeeze: t = (η R L³/(W c²)) [J(e₂) − J(e₁)],
+/// `viscosity` Pa s. Source: Pinkus and Sternlicht (1961), short journal squeeze: t = (η R L³/(W c²)) [J(e₂) − J(e₁)],
 /// J = e arccos(−e)/(1−e²)^1.5 + 1/(1−e²) for the half film and π e/(1−e²)^1.5 for the full one.
 pub fn squeeze_time_short(
+    pair: &Pair,
     viscosity: f64,
-    radius: f64,
-    length: f64,
     load: f64,
-    clearance: f64,
     from: Eccentricity,
     to: Eccentricity,
     film: SqueezeFilm,
@@ -166,7 +164,8 @@ pub fn squeeze_time_short(
             SqueezeFilm::Full => PI * q * (1.0 + q) * (1.0 + q) / (1.0 + 2.0 * q).powf(1.5),
         }
     };
-    viscosity * radius * length.powi(3) / (load * clearance * clearance) * (number(to) - number(from))
+    viscosity * pair.radius * pair.length.powi(3) / (load * pair.fitted_clearance().powi(2))
+        * (number(to) - number(from))
 }
 
 /// Time (s) in which a load squeezes the film between two flat discs from one thickness to a smaller one.
@@ -226,7 +225,7 @@ mod tests {
     fn squeezing_takes_the_times_of_the_closed_form() {
         let time = |film| {
             let (from, to) = (Eccentricity::from_ratio(0.1), Eccentricity::from_ratio(0.999));
-            squeeze_time_short(0.2, 0.0075, 0.03, 5000.0, 50e-6, from, to, film)
+            squeeze_time_short(&Pair::new(0.015, 0.0151, 0.03, 1.0).unwrap(), 0.2, 5000.0, from, to, film)
         };
         assert!(close(time(SqueezeFilm::Half), 113.770_774_6, 1e-9));
         assert!(close(time(SqueezeFilm::Full), 113.772_482_8, 1e-9));
