@@ -28,9 +28,13 @@ pub mod drive;
 pub mod economics;
 pub mod error;
 pub mod joint;
+pub mod line;
 pub mod lubrication;
 pub mod numeric;
 pub mod oil;
+#[cfg(feature = "python")]
+mod py;
+pub mod quantity;
 pub mod supply;
 pub mod wear;
 

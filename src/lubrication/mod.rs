@@ -1,4 +1,4 @@
-//! Lubrication: which oil gets into the joints, how much of it stays, and how full the joints are.
+//! Lubrication: which joints are reached and when, which oil gets into them, how much of it stays, and how full the joints are.
 //!
 //! Takes numbers of the chain, the oil and the circuit (gaps, viscosities, temperatures with their share of time,
 //! articulations, the rotation of a timer) and gives entry times, loss rates, the fill of a joint from shot to shot,
@@ -7,6 +7,7 @@
 //! Oil enters by capillarity through the plate gap, leaves by evaporation, oxidation, articulation and water, and is
 //! put back by shots whose waits repeat. All times are seconds of running time unless a function says otherwise.
 
+pub mod coverage;
 pub mod entry;
 pub mod fill;
 pub mod loop_mean;
@@ -14,3 +15,9 @@ pub mod loss;
 pub mod method;
 pub mod point;
 pub mod rotation;
+
+mod result;
+mod survey;
+
+pub use result::*;
+pub use survey::*;

@@ -8,6 +8,8 @@ mod cable;
 mod conductor;
 mod line;
 mod pump;
+mod result;
+mod survey;
 
 pub use cable::{
     Load, LowestVoltage, constant_power_load, loop_resistance, lowest_voltage, resistive_load, voltage_drop,
@@ -18,3 +20,5 @@ pub use line::{
     wall_shear,
 };
 pub use pump::{injector_time, outlet_pressure, outlet_use, reservoir_time};
+pub use result::*;
+pub use survey::*;

@@ -1,0 +1,5 @@
+//! The line: its survey and `evaluate`.
+
+mod survey;
+
+pub use survey::*;

@@ -1,0 +1,28 @@
+//! The border to Python: the only place that names pyo3 or numpy. No formula, default or limit stands here.
+//!
+//! | file | what it does |
+//! |---|---|
+//! | `border` | values across: Python objects to survey data and back |
+//! | `errors` | the one error type as Python's exceptions |
+//! | `nouns` | a Python class for every noun, made from its declaration |
+//! | `verbs` | `evaluate`, `compare` and what can be asked of their results |
+
+mod border;
+mod errors;
+mod nouns;
+mod verbs;
+
+use pyo3::prelude::*;
+
+/// The compiled core of pinfilm. Import from `pinfilm`, not from here.
+#[pymodule]
+mod _core {
+    #[pymodule_export]
+    use super::nouns::classes::{
+        Chain, Circuit, Cost, Costs, Drip, Drive, DriveState, Duty, Event, Fill, FillState, Friction, Joint,
+        JointState, Kinematics, Line, LossParts, Manual, Oil, RollerContact, Spray, Straight, Supply, SupplyState,
+        Surface, Synchronised, Tension, Timer, Turn, Wear, WearState,
+    };
+    #[pymodule_export]
+    use super::verbs::version;
+}

@@ -1,0 +1,312 @@
+//! A Python class for every noun, made from the same declaration as the Rust struct.
+
+use super::border::{Data, Given, Plain, Shown, to_tree};
+use crate::quantity::{Field, Noun, Tree, Value, show};
+use pyo3::exceptions::PyTypeError;
+use pyo3::prelude::*;
+use pyo3::types::PyDict;
+use std::hash::{DefaultHasher, Hash, Hasher};
+
+/// The core types that the declarations name.
+mod core {
+    pub use crate::chain::Chain;
+    pub use crate::circuit::{
+        Access, Circuit, Contact, Friction, Kinematics, LoadOn, Plane, Section, Straight, Support, Tension, Turn,
+        TurnKind,
+    };
+    pub use crate::drive::{Drive, DriveState, MeasuredAt};
+    pub use crate::economics::{Cost, Costs};
+    pub use crate::joint::{Event, EventKind, Joint, JointState, Regime, RollerContact, Surface};
+    pub use crate::line::{Duty, Line, Surroundings};
+    pub use crate::lubrication::{
+        Clock, Drip, Fill, FillState, LossParts, Lubrication, Manual, Spray, Synchronised, Timer,
+    };
+    pub use crate::oil::Oil;
+    pub use crate::quantity::{Named, Side, Word};
+    pub use crate::supply::{Inrush, Supply, SupplyState};
+    pub use crate::wear::{Governs, Wear, WearState};
+}
+
+macro_rules! shown_as_word {
+    ($($name:ident),+ $(,)?) => { $(
+        impl Shown for core::$name {
+            type Out = &'static str;
+            #[cfg(feature = "stubs")]
+            const HINT: pyo3::inspect::PyStaticExpr = pyo3::type_hint_identifier!("builtins", "str");
+            fn shown(self) -> &'static str { self.as_str() }
+        }
+    )+ };
+}
+shown_as_word!(
+    Access,
+    Clock,
+    Contact,
+    EventKind,
+    Governs,
+    Inrush,
+    LoadOn,
+    MeasuredAt,
+    Plane,
+    Regime,
+    Side,
+    Support,
+    Surroundings,
+    TurnKind
+);
+
+/// A noun of the given fields.
+fn built<T: Noun>(fields: Vec<(&'static str, Option<Bound<'_, PyAny>>)>) -> PyResult<T> {
+    let group = T::GROUP;
+    let mut entries = Vec::with_capacity(fields.len());
+    for ((name, object), row) in fields.into_iter().zip(T::ROWS) {
+        if let Some(object) = object {
+            let path = if group.is_empty() { name.to_string() } else { format!("{group}.{name}") };
+            entries.push((name.to_string(), to_tree(&object, &path, Some(row))?));
+        }
+    }
+    Ok(T::from_tree(&Value::Table(entries).into())?)
+}
+
+/// The row of a dotted path below a noun, to know the unit of a quantity put there.
+fn row_of<T: Noun>(path: &str) -> Option<&'static crate::quantity::Row> {
+    let plain: Vec<&str> = path.split('.').filter(|step| step.parse::<usize>().is_err()).collect();
+    let plain = plain.join(".");
+    let mut rows = Vec::new();
+    T::register(String::new(), &crate::quantity::Row::BLANK, &mut rows);
+    rows.into_iter().find(|(known, _)| *known == plain).map(|(_, row)| row)
+}
+
+/// The changes of a `replace` call: keywords, and a mapping of dotted paths.
+fn changes<T: Noun>(
+    paths: Option<&Bound<'_, PyDict>>,
+    keywords: Option<&Bound<'_, PyDict>>,
+) -> PyResult<Vec<(String, Tree)>> {
+    let mut changes = Vec::new();
+    for dict in [paths, keywords].into_iter().flatten() {
+        for (path, value) in dict.iter() {
+            let path: String = path.extract().map_err(|_| PyTypeError::new_err("the paths of a change are text"))?;
+            let tree = to_tree(&value, &path, row_of::<T>(&path))?;
+            changes.push((path, tree));
+        }
+    }
+    Ok(changes)
+}
+
+fn hash_of<T: Noun>(noun: &T) -> u64 {
+    let mut hasher = DefaultHasher::new();
+    noun.repr().hash(&mut hasher);
+    hasher.finish()
+}
+
+macro_rules! python_class {
+    (
+        $(#[doc = $doc:literal])+
+        $name:ident / $si:ident, $group:literal $(, consistent: $consistent:path)? {
+            $( $field:ident as $plain:ident : $ty:ty [$unit:ident $($eq:tt $default:expr)?] $means:literal
+               { $($key:ident : $value:expr),* $(,)? } )+
+        }
+    ) => {
+        // The class attribute writes unsafe functions in the style of an older edition.
+        #[allow(non_snake_case, unsafe_op_in_unsafe_fn)]
+        mod $name {
+            #[allow(unused_imports)] // a noun of plain numbers names none of them
+            use super::core::*;
+            use super::{Data, Given, Plain, Shown, built, changes, hash_of, show};
+            use crate::quantity::{Field, Noun, Tree};
+            use pyo3::prelude::*;
+            use pyo3::types::{PyDict, PyType};
+
+            $(#[doc = $doc])+
+            #[pyclass(frozen, module = "pinfilm")]
+            pub struct $name(pub super::core::$name);
+
+            #[pymethods]
+            impl $name {
+                #[new]
+                #[pyo3(signature = (*, $($field $($eq None)?),+))]
+                #[allow(clippy::too_many_arguments)]
+                fn new($($field: Option<Given<'_, $ty>>),+) -> PyResult<Self> {
+                    built(vec![$((stringify!($field), $field.map(|given| given.0))),+]).map(Self)
+                }
+                $(
+                    #[doc = $means]
+                    #[getter]
+                    fn $field(&self) -> <$ty as Shown>::Out { self.0.$field.clone().shown() }
+                )+
+                /// The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+                #[pyo3(signature = (paths = None, /, **changes))]
+                fn replace(
+                    &self,
+                    paths: Option<&Bound<'_, PyDict>>,
+                    changes: Option<&Bound<'_, PyDict>>,
+                ) -> PyResult<Self> {
+                    let changes = self::changes::<super::core::$name>(paths, changes)?;
+                    Ok(Self(self.0.replaced(changes)?))
+                }
+                /// As a dictionary of plain values.
+                fn to_dict(&self) -> Plain { Plain(self.0.write()) }
+                /// From a dictionary as `to_dict` gives it.
+                #[classmethod]
+                fn from_dict(_cls: &Bound<'_, PyType>, data: Data<'_>) -> PyResult<Self> {
+                    let tree = super::to_tree(&data.0, super::core::$name::GROUP, None)?;
+                    Ok(Self(super::core::$name::from_tree(&tree)?))
+                }
+                /// As TOML text.
+                fn to_toml(&self) -> PyResult<String> { Ok(self.0.write().to_toml()?) }
+                /// From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+                #[classmethod]
+                fn from_toml(_cls: &Bound<'_, PyType>, source: super::Source) -> PyResult<Self> {
+                    let tree = Tree::from_toml(&source.read()?)?;
+                    Ok(Self(super::core::$name::from_tree(&tree)?))
+                }
+                /// As JSON text.
+                fn to_json(&self) -> PyResult<String> { Ok(self.0.write().to_json()?) }
+                /// From JSON text, or from a file given as a path object or a name that ends in `.json`.
+                #[classmethod]
+                fn from_json(_cls: &Bound<'_, PyType>, source: super::Source) -> PyResult<Self> {
+                    let tree = Tree::from_json(&source.read()?)?;
+                    Ok(Self(super::core::$name::from_tree(&tree)?))
+                }
+                fn __repr__(&self) -> String { self.0.repr() }
+                fn __str__(&self) -> String { show::text_table(&self.0) }
+                fn _repr_html_(&self) -> String { show::html_table(&self.0) }
+                fn __eq__(&self, other: &Bound<'_, PyAny>) -> bool {
+                    other.cast::<Self>().is_ok_and(|other| other.get().0 == self.0)
+                }
+                fn __hash__(&self) -> u64 { hash_of(&self.0) }
+                fn __copy__(&self) -> Self { Self(self.0.clone()) }
+                fn __deepcopy__(&self, _memo: &Bound<'_, PyAny>) -> Self { Self(self.0.clone()) }
+                fn __reduce__<'py>(slf: &Bound<'py, Self>) -> PyResult<(Bound<'py, PyAny>, (Plain,))> {
+                    Ok((slf.get_type().getattr("from_dict")?, (slf.get().to_dict(),)))
+                }
+            }
+
+            impl Shown for super::core::$name {
+                type Out = $name;
+                #[cfg(feature = "stubs")]
+                const HINT: pyo3::inspect::PyStaticExpr = <$name as pyo3::PyTypeInfo>::TYPE_HINT;
+                fn shown(self) -> $name { $name(self) }
+            }
+        }
+    };
+}
+
+#[cfg(feature = "stubs")]
+use pyo3::type_hint_union;
+
+/// Text, or the file that holds it.
+pub struct Source(String);
+
+impl<'a, 'py> FromPyObject<'a, 'py> for Source {
+    type Error = PyErr;
+    #[cfg(feature = "stubs")]
+    const INPUT_TYPE: pyo3::inspect::PyStaticExpr = type_hint_union!(
+        pyo3::type_hint_identifier!("builtins", "str"),
+        pyo3::type_hint_subscript!(
+            pyo3::type_hint_identifier!("os", "PathLike"),
+            pyo3::type_hint_identifier!("builtins", "str")
+        )
+    );
+    fn extract(object: Borrowed<'a, 'py, PyAny>) -> PyResult<Self> {
+        if let Ok(text) = object.extract::<String>() {
+            let is_name = !text.contains('\n') && [".toml", ".json"].iter().any(|ending| text.ends_with(ending));
+            return Ok(Source(if is_name { std::fs::read_to_string(text)? } else { text }));
+        }
+        Ok(Source(std::fs::read_to_string(object.extract::<std::path::PathBuf>()?)?))
+    }
+}
+
+impl Source {
+    fn read(self) -> PyResult<String> {
+        Ok(self.0)
+    }
+}
+
+macro_rules! python_classes {
+    ($($module:ident :: $name:ident),+ $(,)?) => {
+        /// The classes, under their Python names.
+        pub mod classes { $( pub use super::$name::$name; )+ }
+
+        /// The survey data of an object of one of these classes.
+        pub fn tree_of(object: &Bound<'_, PyAny>) -> Option<Tree> {
+            $( if let Ok(noun) = object.cast::<classes::$name>() {
+                return Some(noun.get().0.write());
+            } )+
+            None
+        }
+    };
+}
+
+crate::chain::chain_noun!(python_class);
+crate::oil::oil_noun!(python_class);
+crate::circuit::straight_noun!(python_class);
+crate::circuit::turn_noun!(python_class);
+crate::circuit::circuit_noun!(python_class);
+crate::circuit::friction_noun!(python_class);
+crate::circuit::kinematics_noun!(python_class);
+crate::circuit::tension_noun!(python_class);
+crate::joint::surface_noun!(python_class);
+crate::joint::joint_noun!(python_class);
+crate::joint::event_noun!(python_class);
+crate::joint::roller_noun!(python_class);
+crate::joint::joint_state_noun!(python_class);
+crate::lubrication::timer_noun!(python_class);
+crate::lubrication::manual_noun!(python_class);
+crate::lubrication::drip_noun!(python_class);
+crate::lubrication::spray_noun!(python_class);
+crate::lubrication::synchronised_noun!(python_class);
+crate::lubrication::fill_noun!(python_class);
+crate::lubrication::loss_noun!(python_class);
+crate::lubrication::fill_state_noun!(python_class);
+crate::wear::wear_noun!(python_class);
+crate::wear::wear_state_noun!(python_class);
+crate::drive::drive_noun!(python_class);
+crate::drive::drive_state_noun!(python_class);
+crate::supply::supply_noun!(python_class);
+crate::supply::supply_state_noun!(python_class);
+crate::economics::costs_noun!(python_class);
+crate::economics::cost_noun!(python_class);
+crate::line::duty_noun!(python_class);
+crate::line::line_noun!(python_class);
+
+python_classes! {
+    Chain::Chain, Circuit::Circuit, Cost::Cost, Costs::Costs, Drip::Drip, Drive::Drive, DriveState::DriveState,
+    Duty::Duty, Event::Event, Fill::Fill, FillState::FillState, Friction::Friction, Joint::Joint,
+    JointState::JointState, Kinematics::Kinematics, Line::Line, LossParts::LossParts, Manual::Manual, Oil::Oil,
+    RollerContact::RollerContact, Spray::Spray, Straight::Straight, Supply::Supply, SupplyState::SupplyState,
+    Surface::Surface, Synchronised::Synchronised, Tension::Tension, Timer::Timer, Turn::Turn, Wear::Wear,
+    WearState::WearState,
+}
+
+/// A straight or a turn.
+#[derive(IntoPyObject)]
+pub enum SectionOut {
+    Straight(classes::Straight),
+    Turn(classes::Turn),
+}
+
+/// One of the four methods.
+#[derive(IntoPyObject)]
+pub enum LubricationOut {
+    Manual(classes::Manual),
+    Drip(classes::Drip),
+    Spray(classes::Spray),
+    Synchronised(classes::Synchronised),
+}
+
+macro_rules! shown_as_one_of {
+    ($($name:ident => $out:ident { $($noun:ident),+ }),+ $(,)?) => { $(
+        impl Shown for core::$name {
+            type Out = $out;
+            #[cfg(feature = "stubs")]
+            const HINT: pyo3::inspect::PyStaticExpr = <$out as IntoPyObject<'static>>::OUTPUT_TYPE;
+            fn shown(self) -> $out {
+                match self { $(core::$name::$noun(noun) => $out::$noun(classes::$noun(noun))),+ }
+            }
+        }
+    )+ };
+}
+shown_as_one_of! {
+    Section => SectionOut { Straight, Turn },
+    Lubrication => LubricationOut { Manual, Drip, Spray, Synchronised },
+}

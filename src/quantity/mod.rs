@@ -1,0 +1,34 @@
+//! The register of quantities: one row for each public quantity, and everything that is read off that row.
+//!
+//! A *noun* (a chain, an oil, a result group) is declared once, with [`noun!`](crate::noun): each field names its
+//! unit, what it means, its allowed and usual range, its default, its formula and its source. From that one
+//! declaration come the struct in public units, its SI twin, reading and writing of surveys, the range errors and
+//! warnings, the glossary, the tables that people see, and `explain`.
+//!
+//! | file | what it holds |
+//! |---|---|
+//! | `unit` | the units of the border and their conversion to SI: the only place with a factor of 1000 or 273.15 |
+//! | `row` | one row of the register, ranges, classes of sources |
+//! | `tree` | survey data before it is typed: TOML, JSON, dictionaries, with the line each value stood on |
+//! | `field` | how one value is read, checked, written and converted |
+//! | `noun` | the declaration macros |
+//! | `note` | warnings and cautions |
+//! | `words` | choices that several rooms share |
+//! | `show` | values as people read them: numbers, text tables, HTML tables |
+
+mod field;
+mod note;
+mod noun;
+mod row;
+pub mod show;
+mod tree;
+pub mod unit;
+mod words;
+
+pub use field::{Field, Named, Place, Word, nearest};
+pub use note::{Caution, Note, Notes};
+pub use noun::{Noun, checked, missing_word, only_known, unknown_word, word};
+pub use row::{Class, Range, Row, above, any, at_least, between, up_to};
+pub use tree::{Tree, Value};
+pub use unit::Unit;
+pub use words::Side;

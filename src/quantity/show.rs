@@ -1,0 +1,141 @@
+//! Values as people read them: numbers with six figures, text and HTML tables from the register.
+
+use super::tree::{Tree, Value};
+use super::unit::Unit;
+use super::{Noun, Row};
+
+/// A number with at most six significant figures, without trailing zeros.
+pub fn number(value: f64) -> String {
+    if value == 0.0 {
+        return "0".into();
+    }
+    if !value.is_finite() {
+        return if value.is_nan() {
+            "NaN".into()
+        } else {
+            format!("{}infinite", if value < 0.0 { "minus " } else { "" })
+        };
+    }
+    let exponent = value.abs().log10().floor() as i32;
+    if !(-4..9).contains(&exponent) {
+        let text = format!("{value:.5e}");
+        let (digits, power) = text.split_once('e').unwrap_or((&text, "0"));
+        return format!("{}e{power}", trimmed(digits));
+    }
+    let decimals = (5 - exponent).max(0) as usize;
+    trimmed(&format!("{value:.decimals$}")).to_string()
+}
+
+fn trimmed(text: &str) -> &str {
+    if text.contains('.') { text.trim_end_matches('0').trim_end_matches('.') } else { text }
+}
+
+/// A number and its unit.
+pub fn quantity(value: f64, unit: &Unit) -> String {
+    if unit.label.is_empty() { number(value) } else { format!("{} {}", number(value), unit.label) }
+}
+
+/// Text that is safe inside HTML.
+pub fn escaped(text: &str) -> String {
+    let mut safe = String::with_capacity(text.len());
+    for c in text.chars() {
+        match c {
+            '&' => safe.push_str("&amp;"),
+            '<' => safe.push_str("&lt;"),
+            '>' => safe.push_str("&gt;"),
+            '"' => safe.push_str("&quot;"),
+            '\'' => safe.push_str("&#39;"),
+            _ => safe.push(c),
+        }
+    }
+    safe
+}
+
+/// A value of a noun as people read it, without its unit; lists are cut after a few items.
+pub fn value(tree: &Tree) -> String {
+    match &tree.value {
+        Value::Nothing => "–".into(),
+        Value::Flag(flag) => if *flag { "yes" } else { "no" }.into(),
+        Value::Whole(whole) => whole.to_string(),
+        Value::Number(value) => number(*value),
+        Value::Text(text) => text.clone(),
+        Value::List(items) => {
+            let shown: Vec<String> = items.iter().take(4).map(value).collect();
+            let more = if items.len() > 4 { format!(", … {} in all", items.len()) } else { String::new() };
+            format!("[{}{more}]", shown.join(", "))
+        }
+        Value::Table(entries) => {
+            entries.iter().map(|(key, tree)| format!("{key} {}", value(tree))).collect::<Vec<_>>().join(", ")
+        }
+    }
+}
+
+/// The cells of a noun's table: name, value, unit, meaning.
+fn cells<'a>(tree: &'a Tree, rows: &'a [Row]) -> impl Iterator<Item = (&'a Row, String)> {
+    rows.iter().filter_map(|row| tree.get(row.name).map(|tree| (row, value(tree))))
+}
+
+/// A noun as a table of text: name, value, unit, meaning.
+pub fn text_table<T: Noun>(noun: &T) -> String {
+    let tree = noun.write();
+    let lines: Vec<(&Row, String)> = cells(&tree, T::ROWS).collect();
+    let wide = |f: &dyn Fn(&(&Row, String)) -> usize| lines.iter().map(f).max().unwrap_or(0);
+    let name_width = wide(&|(row, _)| row.name.len());
+    let value_width = wide(&|(_, value)| value.chars().count()).min(40);
+    let unit_width = wide(&|(row, _)| row.unit.label.chars().count());
+    let mut text = format!("{}\n", T::NAME);
+    for (row, value) in &lines {
+        text += &format!(
+            "  {:<name_width$}  {:>value_width$} {:<unit_width$}  {}\n",
+            row.name, value, row.unit.label, row.means
+        );
+    }
+    text
+}
+
+/// A noun as an HTML table: symbol, name, value, unit, meaning.
+pub fn html_table<T: Noun>(noun: &T) -> String {
+    let tree = noun.write();
+    let mut html = format!(
+        "<table class=\"pinfilm\"><caption>{}</caption><thead><tr><th>symbol</th><th>name</th><th>value</th>\
+         <th>unit</th><th>meaning</th></tr></thead><tbody>",
+        escaped(T::NAME)
+    );
+    for (row, value) in cells(&tree, T::ROWS) {
+        html += &format!(
+            "<tr><td><i>{}</i></td><td><code>{}</code></td><td style=\"text-align:right\">{}</td><td>{}</td><td>{}</td></tr>",
+            escaped(row.symbol),
+            row.name,
+            escaped(&value),
+            escaped(row.unit.label),
+            escaped(row.means)
+        );
+    }
+    html + "</tbody></table>"
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn six_figures_without_trailing_zeros() {
+        for (value, text) in [
+            (0.0, "0"),
+            (12.7, "12.7"),
+            (5390.632316, "5390.63"),
+            (0.0001335016, "0.000133502"),
+            (1.341002030e8, "134100203"),
+            (1.341002030e9, "1.341e9"),
+            (3.282961968e-201, "3.28296e-201"),
+            (-0.5, "-0.5"),
+        ] {
+            assert_eq!(number(value), text);
+        }
+    }
+
+    #[test]
+    fn html_is_escaped() {
+        assert_eq!(escaped("<b a='1'>&\"</b>"), "&lt;b a=&#39;1&#39;&gt;&amp;&quot;&lt;/b&gt;");
+    }
+}
