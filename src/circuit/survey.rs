@@ -1,7 +1,7 @@
 //! What a survey says of the circuit: its sections in travel order, and the friction of each pair.
 
 use crate::error::{Code, Error, Result};
-use crate::quantity::{Class, Place, Side, at_least, between, up_to};
+use crate::quantity::{Access, Class, Place, Side, at_least, between, up_to};
 use crate::{choice, noun, tagged};
 
 choice! {
@@ -65,18 +65,6 @@ choice! {
         Main = "main",
         /// Across the pins (biplanar chain).
         Cross = "cross",
-    }
-}
-
-choice! {
-    /// How a person gets at a place.
-    Access {
-        /// Freely, with the line locked out.
-        Open = "open",
-        /// Behind a guard.
-        Guarded = "guarded",
-        /// By ladder or platform.
-        Climb = "climb",
     }
 }
 

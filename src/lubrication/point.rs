@@ -4,27 +4,7 @@
 //! handbook practice (Analysis and Design of Machine Elements, chain drives; Handbook of Lubrication and Tribology,
 //! chapter 15.4). Local fire code and the safety data sheet of the oil decide about heat, not this score.
 
-/// From which side the oil meets the chain.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Side {
-    /// On the upper edges of the link plates: gravity helps.
-    Top,
-    /// From the side.
-    Flank,
-    /// From below.
-    Bottom,
-}
-
-/// How a person gets to the point.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Access {
-    /// Freely.
-    Open,
-    /// Behind a guard.
-    Guarded,
-    /// Only by climbing.
-    Climb,
-}
+use crate::quantity::{Access, Side};
 
 /// A place where oil could be applied.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -158,7 +138,7 @@ impl Point {
         let cool = low_is_good(self.temperature, of.temperature);
         let gravity = match self.side {
             Side::Top => 1.0,
-            Side::Flank => 0.5,
+            Side::Beside => 0.5,
             Side::Bottom => 0.1,
         };
         let gap = self.open_share;

@@ -11,8 +11,7 @@ use std::hash::{DefaultHasher, Hash, Hasher};
 mod core {
     pub use crate::chain::Chain;
     pub use crate::circuit::{
-        Access, Circuit, Contact, Friction, Kinematics, LoadOn, Plane, Section, Straight, Support, Tension, Turn,
-        TurnKind,
+        Circuit, Contact, Friction, Kinematics, LoadOn, Plane, Section, Straight, Support, Tension, Turn, TurnKind,
     };
     pub use crate::drive::{Drive, DriveState, MeasuredAt};
     pub use crate::economics::{Cost, Costs};
@@ -22,7 +21,7 @@ mod core {
         Clock, Drip, Fill, FillState, LossParts, Lubrication, Manual, Spray, Synchronised, Timer,
     };
     pub use crate::oil::Oil;
-    pub use crate::quantity::{Named, Side, Word};
+    pub use crate::quantity::{Access, Named, Side, Word};
     pub use crate::supply::{Inrush, Supply, SupplyState};
     pub use crate::wear::{Governs, Wear, WearState};
 }

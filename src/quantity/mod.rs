@@ -31,4 +31,4 @@ pub use noun::{Noun, checked, missing_word, only_known, unknown_word, word};
 pub use row::{Class, Range, Row, above, any, at_least, between, up_to};
 pub use tree::{Tree, Value};
 pub use unit::Unit;
-pub use words::Side;
+pub use words::{Access, Side};

@@ -13,3 +13,15 @@ choice! {
         Bottom = "bottom",
     }
 }
+
+choice! {
+    /// How a person gets at a place.
+    Access {
+        /// Freely, with the line locked out.
+        Open = "open",
+        /// Behind a guard.
+        Guarded = "guarded",
+        /// By ladder or platform.
+        Climb = "climb",
+    }
+}

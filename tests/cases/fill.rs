@@ -7,8 +7,9 @@ use pinfilm::lubrication::entry::{self, JointEntry, Slot};
 use pinfilm::lubrication::fill::{self, Block, JointOil, Totals};
 use pinfilm::lubrication::loss::{self, Articulation, Evaporation, JointSpace, Losses, Oxidation, TemperatureShare};
 use pinfilm::lubrication::method::{Drip, Manual, synchronised_wait};
-use pinfilm::lubrication::point::{Access, Loop, Point, Side, Surroundings};
+use pinfilm::lubrication::point::{Loop, Point, Surroundings};
 use pinfilm::lubrication::rotation::Rotation;
+use pinfilm::quantity::{Access, Side};
 use serde_json::{Value, json};
 use statrs::distribution::{ContinuousCDF, Gamma};
 
@@ -136,7 +137,7 @@ fn point_score(i: &Value) -> Value {
         side: match i["side"].as_str().unwrap() {
             "top" => Side::Top,
             "bottom" => Side::Bottom,
-            _ => Side::Flank,
+            _ => Side::Beside,
         },
         open_share: number(i, "open_share"),
         time_to_wash: i["t_wash"].as_f64(),
