@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
-from . import errors
+from . import errors, examples
 from ._core import (
+    Caution,
     Chain,
     Circuit,
+    Comparison,
     Costs,
     Drip,
     Drive,
     Duty,
+    Evaluation,
     Fill,
     Friction,
     Joint,
@@ -23,21 +26,31 @@ from ._core import (
     Synchronised,
     Timer,
     Turn,
+    TwoSprocket,
+    Warning,
     Wear,
+    compare,
+    evaluate,
+    standards,
     version,
 )
 from .errors import ConvergenceError, InputError, PinfilmError, PinfilmRangeWarning, TableError, UnitError
 
+Result = Evaluation
+
 __version__ = version()
 
 __all__ = [
+    "Caution",
     "Chain",
     "Circuit",
+    "Comparison",
     "ConvergenceError",
     "Costs",
     "Drip",
     "Drive",
     "Duty",
+    "Evaluation",
     "Fill",
     "Friction",
     "InputError",
@@ -47,6 +60,7 @@ __all__ = [
     "Oil",
     "PinfilmError",
     "PinfilmRangeWarning",
+    "Result",
     "Spray",
     "Straight",
     "Supply",
@@ -55,7 +69,13 @@ __all__ = [
     "TableError",
     "Timer",
     "Turn",
+    "TwoSprocket",
     "UnitError",
+    "Warning",
     "Wear",
+    "compare",
     "errors",
+    "evaluate",
+    "examples",
+    "standards",
 ]

@@ -7,7 +7,63 @@ from os import PathLike
 from pinfilm.typing import Scalar
 from typing import Any, final
 
-__all__ = ["Chain", "Circuit", "Cost", "Costs", "Drip", "Drive", "DriveState", "Duty", "Event", "Fill", "FillState", "Friction", "Joint", "JointState", "Kinematics", "Line", "LossParts", "Manual", "Oil", "RollerContact", "Spray", "Straight", "Supply", "SupplyState", "Surface", "Synchronised", "Tension", "Timer", "Turn", "Wear", "WearState", "version"]
+__all__ = ["Caution", "Chain", "Circuit", "Comparison", "Cost", "Costs", "Drip", "Drive", "DriveState", "Duty", "Evaluation", "Event", "Fill", "FillState", "Friction", "Joint", "JointState", "Kinematics", "Line", "LossParts", "Manual", "Oil", "RollerContact", "Savings", "Spray", "Straight", "Supply", "SupplyState", "Surface", "Synchronised", "Tension", "Timer", "Turn", "TwoSprocket", "Warning", "Wear", "WearState", "compare", "evaluate", "standards", "version"]
+
+@final
+class Caution:
+    """
+    A caution for people who will stand at the machine.
+    """
+    def __copy__(self, /) -> Caution: ...
+    def __deepcopy__(self, /, _memo: Any) -> Caution: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, code: str | None, message: str | None) -> Caution: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def code(self, /) -> str:
+        """
+        stable word of the hazard
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> Caution:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> Caution:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> Caution:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def message(self, /) -> str:
+        """
+        what to mind, and whose rules decide
+        """
+    def replace(self, paths: dict | None = None, /, **changes) -> Caution:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
 
 @final
 class Chain:
@@ -137,6 +193,29 @@ class Chain:
         """
         rollers of one strand in one pitch
         """
+    @staticmethod
+    def standard(standard: str, designation: str, /, **given) -> Chain:
+        """
+        A chain of a standard's table; what the standard leaves open, or what differs, is given by name.
+
+        Parameters
+        ----------
+        standard, designation : str
+            Such as ``"ISO 606", "16B-2"`` or ``"ISO 1977", "M112"``; see `pinfilm.standards`.
+        **given
+            Public names of `Chain`. Tensile strength and mass are per strand.
+
+        Raises
+        ------
+        InputError
+            For an unknown standard or designation (naming the nearest), or a value that is still missing.
+
+        Examples
+        --------
+        >>> import pinfilm
+        >>> pinfilm.Chain.standard("ISO 606", "16B", bush_diameter_mm=11.0, mass_kg_per_m=2.7).pin_diameter_mm
+        8.28
+        """
     @property
     def tensile_strength_kn(self, /) -> float | None:
         """
@@ -242,6 +321,176 @@ class Circuit:
     def take_up_n(self, /) -> float:
         """
         running tension of all strands at the drive exit, or the force on the frame of the take-up turn
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+    @staticmethod
+    def two_sprocket(**given) -> Circuit:
+        """
+        The everyday loop of two sprockets, from the keywords of `TwoSprocket`.
+
+        Examples
+        --------
+        >>> import pinfilm
+        >>> loop = pinfilm.Circuit.two_sprocket(
+        ...     pitch_mm=100, centre_distance_m=20, teeth_drive=12, teeth_tail=12, carried_kg_per_m=60, take_up_n=1500
+        ... )
+        >>> len(loop.sections)
+        4
+        """
+
+@final
+class Comparison:
+    """
+    Now against proposed: what the change saves, and whether and when it pays back.
+    """
+    def __copy__(self, /) -> Comparison: ...
+    def __deepcopy__(self, /, _memo: Any) -> Comparison: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, now: Evaluation | None, proposed: Evaluation | None, saving_items: Savings | None, saving_per_year: Scalar | None, saving_without_chain_per_year: Scalar | None, invest: Scalar | None, payback_status: str | None, payback_days: Scalar | None, payback_status_without_chain: str | None, payback_days_without_chain: Scalar | None, payback_status_downtime_halved: str | None, payback_days_downtime_halved: Scalar | None, discounted_payback_status: str | None, discounted_payback_years: Scalar | None, npv: Scalar | None, npv_without_chain: Scalar | None, irr: Scalar | None, irr_status: str | None, irr_roots: Sequence[Scalar] | None, discount_rate: Scalar | None, horizon_years: int | None, cash_flow: Sequence[Scalar] | None) -> Comparison: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def cash_flow(self, /) -> tuple[float, ...]:
+        """
+        capital now, saving at each year end
+        """
+    @property
+    def discount_rate(self, /) -> float:
+        """
+        discount rate of a year
+        """
+    @property
+    def discounted_payback_status(self, /) -> str:
+        """
+        status of the discounted payback
+        """
+    @property
+    def discounted_payback_years(self, /) -> float | None:
+        """
+        years until the discounted flows have returned the capital
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> Comparison:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> Comparison:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> Comparison:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def horizon_years(self, /) -> int:
+        """
+        years over which the change is judged
+        """
+    @property
+    def invest(self, /) -> float:
+        """
+        capital that the change needs now
+        """
+    @property
+    def irr(self, /) -> float | None:
+        """
+        internal rate of return of a year; with several, the one nearest zero, which decides nothing
+        """
+    @property
+    def irr_roots(self, /) -> tuple[float, ...]:
+        """
+        all internal rates of return
+        """
+    @property
+    def irr_status(self, /) -> str:
+        """
+        none, unique, several or out_of_range
+        """
+    @property
+    def now(self, /) -> Evaluation:
+        """
+        the line as it is
+        """
+    @property
+    def npv(self, /) -> float:
+        """
+        net present value over the horizon
+        """
+    @property
+    def npv_without_chain(self, /) -> float:
+        """
+        the same without chain and sprockets
+        """
+    @property
+    def payback_days(self, /) -> float | None:
+        """
+        days until the saving has returned the capital
+        """
+    @property
+    def payback_days_downtime_halved(self, /) -> float | None:
+        """
+        days if standstill costs only half
+        """
+    @property
+    def payback_days_without_chain(self, /) -> float | None:
+        """
+        days without counting chain and sprockets
+        """
+    @property
+    def payback_status(self, /) -> str:
+        """
+        pays_back, immediate, never or loses_after
+        """
+    @property
+    def payback_status_downtime_halved(self, /) -> str:
+        """
+        the same status at half the downtime cost
+        """
+    @property
+    def payback_status_without_chain(self, /) -> str:
+        """
+        the same status without chain and sprockets
+        """
+    @property
+    def proposed(self, /) -> Evaluation:
+        """
+        the line as proposed
+        """
+    def replace(self, paths: dict | None = None, /, **changes) -> Comparison:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    @property
+    def saving_items(self, /) -> Savings:
+        """
+        saving of a year, item by item
+        """
+    @property
+    def saving_per_year(self, /) -> float:
+        """
+        saving of a year
+        """
+    @property
+    def saving_without_chain_per_year(self, /) -> float:
+        """
+        the same without chain and sprockets, which rest on an estimated wear life
         """
     def to_dict(self, /) -> dict[str, Any]:
         """
@@ -990,6 +1239,107 @@ class Duty:
     def water_factor(self, /) -> float:
         """
         wear over that of a dry line: dry 1, damp 1.5, wash-down 3, caustic 5
+        """
+
+@final
+class Evaluation:
+    """
+    A line, evaluated: what its joints go through, what oil does in them, what that costs.
+    """
+    def __copy__(self, /) -> Evaluation: ...
+    def __deepcopy__(self, /, _memo: Any) -> Evaluation: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, line: Line | None, kinematics: Kinematics | None, tension: Tension | None, joint: JointState | None, fill: FillState | None, wear: WearState | None, drive: DriveState | None, supply: SupplyState | None, cost: Cost | None, warnings: Sequence[Warning] | None, cautions: Sequence[Caution] | None) -> Evaluation: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def cautions(self, /) -> tuple[Caution, ...]:
+        """
+        what can hurt people
+        """
+    @property
+    def cost(self, /) -> Cost:
+        """
+        cost of a year
+        """
+    @property
+    def drive(self, /) -> DriveState:
+        """
+        power, current, energy
+        """
+    @property
+    def fill(self, /) -> FillState:
+        """
+        oil in the joints
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> Evaluation:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> Evaluation:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> Evaluation:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def joint(self, /) -> JointState:
+        """
+        what the joints go through
+        """
+    @property
+    def kinematics(self, /) -> Kinematics:
+        """
+        lengths, times and temperatures
+        """
+    @property
+    def line(self, /) -> Line:
+        """
+        the survey
+        """
+    def replace(self, paths: dict | None = None, /, **changes) -> Evaluation:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    @property
+    def supply(self, /) -> SupplyState:
+        """
+        oil used and its supply
+        """
+    @property
+    def tension(self, /) -> Tension:
+        """
+        pull and tension
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+    @property
+    def warnings(self, /) -> tuple[Warning, ...]:
+        """
+        what to read with care
+        """
+    @property
+    def wear(self, /) -> WearState:
+        """
+        wear and life
         """
 
 @final
@@ -2156,6 +2506,17 @@ class Oil:
         """
         From a dictionary as `to_dict` gives it.
         """
+    @staticmethod
+    def from_grade(iso_vg: int, viscosity_index: Scalar | None = None, /, **given) -> Oil:
+        """
+        An oil by its ISO viscosity grade and viscosity index; everything else by name.
+
+        Examples
+        --------
+        >>> import pinfilm
+        >>> pinfilm.Oil.from_grade(220, 95, price_per_l=9.0).iso_vg
+        220
+        """
     @classmethod
     def from_json(cls, /, source: str | PathLike[str]) -> Oil:
         """
@@ -2347,6 +2708,97 @@ class RollerContact:
     def to_toml(self, /) -> str:
         """
         As TOML text.
+        """
+
+@final
+class Savings:
+    """
+    Saving of a year, item by item; negative where the proposal costs more.
+    """
+    def __copy__(self, /) -> Savings: ...
+    def __deepcopy__(self, /, _memo: Any) -> Savings: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, oil: Scalar | None, application_labour: Scalar | None, energy: Scalar | None, cleaning: Scalar | None, downtime: Scalar | None, chain: Scalar | None, sprockets: Scalar | None, waste: Scalar | None, upkeep: Scalar | None) -> Savings: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def application_labour(self, /) -> float:
+        """
+        work of oiling, refills and checks
+        """
+    @property
+    def chain(self, /) -> float:
+        """
+        new chain
+        """
+    @property
+    def cleaning(self, /) -> float:
+        """
+        cleaning
+        """
+    @property
+    def downtime(self, /) -> float:
+        """
+        standstill
+        """
+    @property
+    def energy(self, /) -> float:
+        """
+        electrical energy
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> Savings:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> Savings:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> Savings:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def oil(self, /) -> float:
+        """
+        oil
+        """
+    def replace(self, paths: dict | None = None, /, **changes) -> Savings:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    @property
+    def sprockets(self, /) -> float:
+        """
+        new sprockets
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+    @property
+    def upkeep(self, /) -> float:
+        """
+        upkeep of the oiling equipment
+        """
+    @property
+    def waste(self, /) -> float:
+        """
+        disposal of oil
         """
 
 @final
@@ -3314,6 +3766,208 @@ class Turn:
         """
 
 @final
+class TwoSprocket:
+    """
+    The everyday loop by a few numbers: it fits one row of a table.
+    """
+    def __copy__(self, /) -> TwoSprocket: ...
+    def __deepcopy__(self, /, _memo: Any) -> TwoSprocket: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, pitch_mm: Scalar | None, centre_distance_m: Scalar | None, teeth_drive: int | None, teeth_tail: int | None, lift_m: Scalar | None = None, support: str | None = None, return_support: str | None = None, carried_kg_per_m: Scalar | None = None, returning_kg_per_m: Scalar | None = None, loads: bool | None = None, strands: int | None = None, joints: int | None = None, take_up_n: Scalar | None, carry_temperature_c: Scalar | None = None, return_temperature_c: Scalar | None = None, extra_pull_n: Scalar | None = None) -> TwoSprocket: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def carried_kg_per_m(self, /) -> float:
+        """
+        slats, carriers and product on the carrying strand, all strands together
+        """
+    @property
+    def carry_temperature_c(self, /) -> float | None:
+        """
+        temperature around the carrying strand; not given: ambient
+        """
+    @property
+    def centre_distance_m(self, /) -> float:
+        """
+        distance between the shafts
+        """
+    @property
+    def extra_pull_n(self, /) -> float:
+        """
+        pull of brushes, scrapers and seals on the carrying strand
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> TwoSprocket:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> TwoSprocket:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> TwoSprocket:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def joints(self, /) -> int | None:
+        """
+        joints of one strand, counted
+        """
+    @property
+    def lift_m(self, /) -> float:
+        """
+        height of the drive shaft over the tail shaft
+        """
+    @property
+    def loads(self, /) -> bool:
+        """
+        whether product is placed at the tail
+        """
+    @property
+    def pitch_mm(self, /) -> float:
+        """
+        pitch of the chain
+        """
+    def replace(self, paths: dict | None = None, /, **changes) -> TwoSprocket:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    @property
+    def return_support(self, /) -> str:
+        """
+        what carries the return strand
+        """
+    @property
+    def return_temperature_c(self, /) -> float | None:
+        """
+        temperature around the return strand; not given: ambient
+        """
+    @property
+    def returning_kg_per_m(self, /) -> float:
+        """
+        slats and carriers on the return strand and the wheels, all strands together
+        """
+    @property
+    def strands(self, /) -> int:
+        """
+        parallel strands of chain
+        """
+    @property
+    def support(self, /) -> str:
+        """
+        what carries the carrying strand
+        """
+    @property
+    def take_up_n(self, /) -> float:
+        """
+        running tension of all strands at the drive exit
+        """
+    @property
+    def teeth_drive(self, /) -> int:
+        """
+        teeth of the drive sprocket
+        """
+    @property
+    def teeth_tail(self, /) -> int:
+        """
+        teeth of the tail sprocket
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+
+@final
+class Warning:
+    """
+    A warning: the number stands, but outside what the model was made for, or it means trouble on the line.
+    """
+    def __copy__(self, /) -> Warning: ...
+    def __deepcopy__(self, /, _memo: Any) -> Warning: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, code: str | None, field: str | None, value: Scalar | None = None, unit: str | None, limit: str | None, message: str | None) -> Warning: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def code(self, /) -> str:
+        """
+        stable word for programs
+        """
+    @property
+    def field(self, /) -> str:
+        """
+        path of the quantity it is about
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> Warning:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> Warning:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> Warning:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def limit(self, /) -> str:
+        """
+        what would have been usual
+        """
+    @property
+    def message(self, /) -> str:
+        """
+        the whole sentence
+        """
+    def replace(self, paths: dict | None = None, /, **changes) -> Warning:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+    @property
+    def unit(self, /) -> str:
+        """
+        that unit
+        """
+    @property
+    def value(self, /) -> float | None:
+        """
+        its value, in the unit of its name
+        """
+
+@final
 class Wear:
     """
     Wear coefficients (volume = K load distance / (3 hardness)) and running-in.
@@ -3529,6 +4183,72 @@ class WearState:
         """
         As TOML text.
         """
+
+def compare(now: Line, proposed: Line) -> Comparison:
+    """
+    Compare a line as it is with the same line as proposed: savings item by item, payback, net present value.
+
+    Parameters
+    ----------
+    now, proposed : Line
+        The two surveys. Capital, discount rate, horizon and days of a year are those of the proposed one.
+
+    Returns
+    -------
+    Comparison
+        Savings, payback in days with its status word, discounted payback, NPV and IRR with all roots.
+
+    Raises
+    ------
+    InputError
+        If one of the two cannot be evaluated, or their currencies differ.
+
+    Examples
+    --------
+    >>> import pinfilm
+    >>> change = pinfilm.compare(*pinfilm.examples.pair("oven"))
+    >>> change.payback_status
+    'pays_back'
+    """
+
+def evaluate(line: Line) -> Evaluation:
+    """
+    Evaluate a line: kinematics, tension, joints, fill, wear, drive, supply and cost of a year.
+
+    Parameters
+    ----------
+    line : Line
+        The survey.
+
+    Returns
+    -------
+    Evaluation
+        Groups of results, with `warnings` and `cautions`.
+
+    Raises
+    ------
+    InputError
+        For a survey that cannot be computed; it names field, value, unit and limit.
+    ConvergenceError
+        If friction and pull do not settle.
+
+    Warns
+    -----
+    PinfilmRangeWarning
+        For every value outside its usual range; also listed in `warnings`.
+
+    Examples
+    --------
+    >>> import pinfilm
+    >>> result = pinfilm.evaluate(pinfilm.examples.load("oven_now"))
+    >>> result.fill.never_reached > 0
+    True
+    """
+
+def standards() -> dict[str, list[str]]:
+    """
+    Standards in the tables, with the designations of each.
+    """
 
 def version() -> str:
     """

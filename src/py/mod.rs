@@ -19,10 +19,11 @@ use pyo3::prelude::*;
 mod _core {
     #[pymodule_export]
     use super::nouns::classes::{
-        Chain, Circuit, Cost, Costs, Drip, Drive, DriveState, Duty, Event, Fill, FillState, Friction, Joint,
-        JointState, Kinematics, Line, LossParts, Manual, Oil, RollerContact, Spray, Straight, Supply, SupplyState,
-        Surface, Synchronised, Tension, Timer, Turn, Wear, WearState,
+        Caution, Chain, Circuit, Comparison, Cost, Costs, Drip, Drive, DriveState, Duty, Evaluation, Event, Fill,
+        FillState, Friction, Joint, JointState, Kinematics, Line, LossParts, Manual, Oil, RollerContact, Savings,
+        Spray, Straight, Supply, SupplyState, Surface, Synchronised, Tension, Timer, Turn, TwoSprocket, Warning, Wear,
+        WearState,
     };
     #[pymodule_export]
-    use super::verbs::version;
+    use super::verbs::{compare, evaluate, standards, version};
 }

@@ -12,16 +12,18 @@ mod core {
     pub use crate::chain::Chain;
     pub use crate::circuit::{
         Circuit, Contact, Friction, Kinematics, LoadOn, Plane, Section, Straight, Support, Tension, Turn, TurnKind,
+        TwoSprocket,
     };
     pub use crate::drive::{Drive, DriveState, MeasuredAt};
     pub use crate::economics::{Cost, Costs};
     pub use crate::joint::{Event, EventKind, Joint, JointState, Regime, RollerContact, Surface};
-    pub use crate::line::{Duty, Line, Surroundings};
+    pub use crate::line::{Caution, Duty, Evaluation, Line, Surroundings, Warning};
     pub use crate::lubrication::{
         Clock, Drip, Fill, FillState, LossParts, Lubrication, Manual, Spray, Synchronised, Timer,
     };
     pub use crate::oil::Oil;
     pub use crate::quantity::{Access, Named, Side, Word};
+    pub use crate::study::{Comparison, Savings};
     pub use crate::supply::{Inrush, Supply, SupplyState};
     pub use crate::wear::{Governs, Wear, WearState};
 }
@@ -76,7 +78,7 @@ fn row_of<T: Noun>(path: &str) -> Option<&'static crate::quantity::Row> {
 }
 
 /// The changes of a `replace` call: keywords, and a mapping of dotted paths.
-fn changes<T: Noun>(
+pub fn changes<T: Noun>(
     paths: Option<&Bound<'_, PyDict>>,
     keywords: Option<&Bound<'_, PyDict>>,
 ) -> PyResult<Vec<(String, Tree)>> {
@@ -242,6 +244,7 @@ crate::circuit::straight_noun!(python_class);
 crate::circuit::turn_noun!(python_class);
 crate::circuit::circuit_noun!(python_class);
 crate::circuit::friction_noun!(python_class);
+crate::circuit::two_sprocket_noun!(python_class);
 crate::circuit::kinematics_noun!(python_class);
 crate::circuit::tension_noun!(python_class);
 crate::joint::surface_noun!(python_class);
@@ -267,9 +270,15 @@ crate::economics::costs_noun!(python_class);
 crate::economics::cost_noun!(python_class);
 crate::line::duty_noun!(python_class);
 crate::line::line_noun!(python_class);
+crate::line::warning_noun!(python_class);
+crate::line::caution_noun!(python_class);
+crate::line::evaluation_noun!(python_class);
+crate::study::savings_noun!(python_class);
+crate::study::comparison_noun!(python_class);
 
 python_classes! {
-    Chain::Chain, Circuit::Circuit, Cost::Cost, Costs::Costs, Drip::Drip, Drive::Drive, DriveState::DriveState,
+    Caution::Caution, Comparison::Comparison, Evaluation::Evaluation, Savings::Savings, TwoSprocket::TwoSprocket,
+    Warning::Warning, Chain::Chain, Circuit::Circuit, Cost::Cost, Costs::Costs, Drip::Drip, Drive::Drive, DriveState::DriveState,
     Duty::Duty, Event::Event, Fill::Fill, FillState::FillState, Friction::Friction, Joint::Joint,
     JointState::JointState, Kinematics::Kinematics, Line::Line, LossParts::LossParts, Manual::Manual, Oil::Oil,
     RollerContact::RollerContact, Spray::Spray, Straight::Straight, Supply::Supply, SupplyState::SupplyState,
