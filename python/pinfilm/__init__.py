@@ -13,6 +13,7 @@ from ._core import (
     Drive,
     Duty,
     Evaluation,
+    Explanation,
     Fill,
     Friction,
     Joint,
@@ -31,6 +32,7 @@ from ._core import (
     Wear,
     compare,
     evaluate,
+    register,
     standards,
     version,
 )
@@ -51,6 +53,7 @@ __all__ = [
     "Drive",
     "Duty",
     "Evaluation",
+    "Explanation",
     "Fill",
     "Friction",
     "InputError",
@@ -77,5 +80,6 @@ __all__ = [
     "errors",
     "evaluate",
     "examples",
+    "register",
     "standards",
 ]

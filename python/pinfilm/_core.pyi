@@ -7,7 +7,7 @@ from os import PathLike
 from pinfilm.typing import Scalar
 from typing import Any, final
 
-__all__ = ["Caution", "Chain", "Circuit", "Comparison", "Cost", "Costs", "Drip", "Drive", "DriveState", "Duty", "Evaluation", "Event", "Fill", "FillState", "Friction", "Joint", "JointState", "Kinematics", "Line", "LossParts", "Manual", "Oil", "RollerContact", "Savings", "Spray", "Straight", "Supply", "SupplyState", "Surface", "Synchronised", "Tension", "Timer", "Turn", "TwoSprocket", "Warning", "Wear", "WearState", "compare", "evaluate", "standards", "version"]
+__all__ = ["Caution", "Chain", "Circuit", "Comparison", "Cost", "Costs", "Drip", "Drive", "DriveState", "Duty", "Evaluation", "Event", "Explanation", "Fill", "FillState", "Friction", "Joint", "JointState", "Kinematics", "Line", "LossParts", "Manual", "Oil", "RollerContact", "Savings", "Spray", "Straight", "Supply", "SupplyState", "Surface", "Synchronised", "Tension", "Timer", "Turn", "TwoSprocket", "Warning", "Wear", "WearState", "compare", "evaluate", "register", "standards", "version"]
 
 @final
 class Caution:
@@ -382,6 +382,10 @@ class Comparison:
     def discounted_payback_years(self, /) -> float | None:
         """
         years until the discounted flows have returned the capital
+        """
+    def explain(self, /, path: str) -> Explanation:
+        """
+        Explain a number as `Evaluation.explain` does; the two lines stand under `now.` and `proposed.`.
         """
     @classmethod
     def from_dict(cls, /, data: Mapping[str, Any]) -> Comparison:
@@ -1270,6 +1274,13 @@ class Evaluation:
         """
         power, current, energy
         """
+    def explain(self, /, path: str) -> Explanation:
+        """
+        Explain a number: formula, numbers put in with their units, where each came from, source and its class.
+
+        `path` is dotted: a result (`"joint.events.2.friction"`; `"joint.pressure_mpa"` for the event with the greatest), or
+        an input by its survey key (`"chain.pitch_mm"`). Raises InputError for a path that is none, naming the nearest.
+        """
     @property
     def fill(self, /) -> FillState:
         """
@@ -1491,6 +1502,64 @@ class Event:
     def wear_coefficient_reached(self, /) -> float:
         """
         wear coefficient of a joint that gets oil, mean over its waits
+        """
+
+@final
+class Explanation:
+    """
+    One number, explained: formula, numbers put in, where each came from, source and its class.
+    """
+    def __repr__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def filled(self, /) -> str:
+        """
+        Formula with numbers.
+        """
+    @property
+    def formula(self, /) -> str:
+        """
+        Formula with names; empty for an input.
+        """
+    @property
+    def inputs(self, /) -> list[tuple[str, str, str]]:
+        """
+        The numbers put in: path, value with unit, where it came from.
+        """
+    @property
+    def means(self, /) -> str:
+        """
+        What it means.
+        """
+    @property
+    def origin(self, /) -> str:
+        """
+        Where the number itself came from.
+        """
+    @property
+    def path(self, /) -> str:
+        """
+        Path of the quantity, with the number of the list item.
+        """
+    @property
+    def source(self, /) -> str:
+        """
+        Source of the relation or default.
+        """
+    @property
+    def source_class(self, /) -> str:
+        """
+        How well the source is founded.
+        """
+    @property
+    def spread(self, /) -> str:
+        """
+        Low and high of a default or closure; empty where none is stated.
+        """
+    @property
+    def value(self, /) -> str:
+        """
+        Value with its unit, as people read it.
         """
 
 @final
@@ -4243,6 +4312,11 @@ def evaluate(line: Line) -> Evaluation:
     >>> result = pinfilm.evaluate(pinfilm.examples.load("oven_now"))
     >>> result.fill.never_reached > 0
     True
+    """
+
+def register() -> list[dict[str, str]]:
+    """
+    Where every public quantity is described: path, symbol, unit, meaning, ranges, default, formula, source, class.
     """
 
 def standards() -> dict[str, list[str]]:

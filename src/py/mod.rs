@@ -25,5 +25,5 @@ mod _core {
         WearState,
     };
     #[pymodule_export]
-    use super::verbs::{compare, evaluate, standards, version};
+    use super::verbs::{Explanation, compare, evaluate, register, standards, version};
 }

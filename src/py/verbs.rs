@@ -4,6 +4,7 @@ use super::border::{Given, to_tree};
 use super::errors::PinfilmRangeWarning;
 use super::nouns::{self, classes};
 use crate::line::Warning;
+use crate::quantity::Field;
 use pyo3::prelude::*;
 use pyo3::types::PyDict;
 
@@ -169,6 +170,116 @@ impl classes::Oil {
         }
         Ok(Self(crate::quantity::Noun::from_tree(&crate::quantity::Value::Table(fields).into())?))
     }
+}
+
+/// One number, explained: formula, numbers put in, where each came from, source and its class.
+#[pyclass(frozen, module = "pinfilm")]
+pub struct Explanation(crate::quantity::Explanation);
+
+#[pymethods]
+impl Explanation {
+    /// Path of the quantity, with the number of the list item.
+    #[getter]
+    fn path(&self) -> &str {
+        &self.0.path
+    }
+    /// Value with its unit, as people read it.
+    #[getter]
+    fn value(&self) -> &str {
+        &self.0.value
+    }
+    /// What it means.
+    #[getter]
+    fn means(&self) -> &str {
+        self.0.means
+    }
+    /// Formula with names; empty for an input.
+    #[getter]
+    fn formula(&self) -> &str {
+        &self.0.formula
+    }
+    /// Formula with numbers.
+    #[getter]
+    fn filled(&self) -> &str {
+        &self.0.filled
+    }
+    /// The numbers put in: path, value with unit, where it came from.
+    #[getter]
+    fn inputs(&self) -> Vec<(String, String, String)> {
+        let each = self.0.ingredients.iter();
+        each.map(|input| (input.path.clone(), input.value.clone(), input.origin.clone())).collect()
+    }
+    /// Where the number itself came from.
+    #[getter]
+    fn origin(&self) -> &str {
+        &self.0.origin
+    }
+    /// Source of the relation or default.
+    #[getter]
+    fn source(&self) -> &str {
+        self.0.source
+    }
+    /// How well the source is founded.
+    #[getter]
+    fn source_class(&self) -> &str {
+        self.0.class
+    }
+    /// Low and high of a default or closure; empty where none is stated.
+    #[getter]
+    fn spread(&self) -> &str {
+        self.0.spread
+    }
+    fn __repr__(&self) -> String {
+        self.0.text()
+    }
+    fn _repr_html_(&self) -> String {
+        self.0.html()
+    }
+}
+
+#[pymethods]
+impl classes::Evaluation {
+    /// Explain a number: formula, numbers put in with their units, where each came from, source and its class.
+    ///
+    /// `path` is dotted: a result (`"joint.events.2.friction"`; `"joint.pressure_mpa"` for the event with the greatest), or
+    /// an input by its survey key (`"chain.pitch_mm"`). Raises InputError for a path that is none, naming the nearest.
+    fn explain(&self, path: &str) -> PyResult<Explanation> {
+        Ok(Explanation(self.0.explain(path)?))
+    }
+}
+
+#[pymethods]
+impl classes::Comparison {
+    /// Explain a number as `Evaluation.explain` does; the two lines stand under `now.` and `proposed.`.
+    fn explain(&self, path: &str) -> PyResult<Explanation> {
+        Ok(Explanation(self.0.explain(path)?))
+    }
+}
+
+/// Where every public quantity is described: path, symbol, unit, meaning, ranges, default, formula, source, class.
+#[pyfunction]
+pub fn register() -> Vec<std::collections::BTreeMap<&'static str, String>> {
+    let mut rows = Vec::new();
+    crate::study::Comparison::register(String::new(), &crate::quantity::Row::BLANK, &mut rows);
+    let unique = rows.into_iter().filter(|(path, _)| !path.starts_with("proposed."));
+    unique
+        .map(|(path, row)| {
+            std::collections::BTreeMap::from([
+                ("path", path.trim_start_matches("now.").trim_start_matches("line.").to_string()),
+                ("name", row.name.to_string()),
+                ("symbol", row.symbol.to_string()),
+                ("unit", row.unit.label.to_string()),
+                ("means", row.means.to_string()),
+                ("allowed", row.allowed.words(row.unit)),
+                ("usual", row.usual.words(row.unit)),
+                ("default", row.default.to_string()),
+                ("formula", row.formula.to_string()),
+                ("source", row.source.to_string()),
+                ("source_class", row.class.as_str().to_string()),
+                ("spread", row.spread.to_string()),
+            ])
+        })
+        .collect()
 }
 
 /// Standards in the tables, with the designations of each.

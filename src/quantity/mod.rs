@@ -12,10 +12,12 @@
 //! | `tree` | survey data before it is typed: TOML, JSON, dictionaries, with the line each value stood on |
 //! | `field` | how one value is read, checked, written and converted |
 //! | `noun` | the declaration macros |
+//! | `explain` | a number that explains itself |
 //! | `note` | warnings and cautions |
 //! | `words` | choices that several rooms share |
 //! | `show` | values as people read them: numbers, text tables, HTML tables |
 
+mod explain;
 mod field;
 mod note;
 mod noun;
@@ -25,6 +27,7 @@ mod tree;
 pub mod unit;
 mod words;
 
+pub use explain::{Explanation, Ingredient, explain};
 pub use field::{Field, Named, Place, Word, nearest};
 pub use note::{Caution, Note, Notes};
 pub use noun::{Noun, checked, missing_word, only_known, unknown_word, word};

@@ -2,9 +2,9 @@
 
 use crate::economics::{Items, Payback, Replacements, Terms, npv, payback_days};
 use crate::error::{Code, Error, Result};
-use crate::line::{Evaluation, Line, evaluate};
+use crate::line::{Evaluation, Line, evaluate, origin};
 use crate::noun;
-use crate::quantity::{Class, Word};
+use crate::quantity::{Class, Explanation, Word, explain};
 use std::borrow::Cow;
 
 macro_rules! savings_noun { ($declare:ident) => { $declare! {
@@ -136,5 +136,20 @@ pub fn compared(now: Evaluation, proposed: Evaluation) -> Comparison {
         cash_flow: worth.flows,
         now,
         proposed,
+    }
+}
+
+impl Comparison {
+    /// Explains the quantity at `path`, as [`Evaluation::explain`](crate::line::Evaluation::explain) does; numbers of the
+    /// two lines under `now.` and `proposed.`.
+    pub fn explain(&self, path: &str) -> Result<Explanation> {
+        explain(self, path, &|full| {
+            let (side, key) = full.split_once(".line.")?;
+            match side {
+                "now" => Some(origin(&self.now.line, key)),
+                "proposed" => Some(origin(&self.proposed.line, key)),
+                _ => None,
+            }
+        })
     }
 }
