@@ -2,7 +2,7 @@
 
 use super::show::{self, escaped};
 use super::tree::{Tree, Value};
-use super::{Field, Noun, Row, nearest};
+use super::{Noun, Row, nearest};
 use crate::error::{Code, Error, Result};
 
 /// A number that was put into a formula.
