@@ -4,7 +4,6 @@ use super::checked::Checked;
 use super::course::Course;
 use super::driving::Driving;
 use super::oiling::Oiling;
-use super::reach::Reach;
 use super::result::Evaluation;
 use super::settle::Settled;
 use crate::circuit::{Finding, breakaway, inspect_layout, inspect_march, strength};
@@ -37,7 +36,6 @@ pub(super) fn warnings(
     survey: Checked,
     course: &Course,
     oiling: &Oiling,
-    reach: &Reach,
     settled: &Settled,
     driving: &Driving,
     result: &Evaluation,
@@ -55,15 +53,14 @@ pub(super) fn warnings(
     findings.extend(strength(&course.layout, start.strand_tension)?);
     findings.iter().for_each(|finding| of_circuit(&mut notes, finding));
     of_joints(&mut notes, settled, result);
-    of_oil(&mut notes, &survey, oiling, reach, result)?;
+    of_oil(&mut notes, &survey, oiling, result)?;
     of_wear(&mut notes, &survey, course, result);
     of_drive(&mut notes, &survey, driving, start.pull, result);
-    of_supply(&mut notes, result, oiling, &survey)?;
+    of_supply(&mut notes, result, &survey);
     Ok(notes)
 }
 
 fn of_circuit(notes: &mut Notes, finding: &Finding) {
-    let none = f64::NAN;
     match *finding {
         Finding::JointsNotCounted { joints } => notes.warn("joints_not_counted", "circuit.joints", f64::from(joints), "", "counted",
             format!("The {joints} joints of a strand were computed, not counted: every n-th-joint dosing depends on the exact number, and wear lengthens the chain. Count them.")),
@@ -101,7 +98,6 @@ fn of_circuit(notes: &mut Notes, finding: &Finding) {
         Finding::Strength { strand_tension, tensile_strength, safety } => notes.warn("strength", "tension.heaviest_strand_n", strand_tension, "N", format!("at most {} N", number(tensile_strength / 7.0)),
             format!("At breakaway the heaviest strand carries {} N, a {} th of its tensile strength; a seventh is usual (common practice). People under the load and local rules ask for more.", number(strand_tension), number(safety))),
     }
-    let _ = none;
 }
 
 fn of_joints(notes: &mut Notes, settled: &Settled, result: &Evaluation) {
@@ -153,7 +149,7 @@ fn of_joints(notes: &mut Notes, settled: &Settled, result: &Evaluation) {
     }
 }
 
-fn of_oil(notes: &mut Notes, survey: &Checked, oiling: &Oiling, reach: &Reach, result: &Evaluation) -> Result<()> {
+fn of_oil(notes: &mut Notes, survey: &Checked, oiling: &Oiling, result: &Evaluation) -> Result<()> {
     let fill = &result.fill;
     if fill.never_reached > 0.0 {
         notes.warn("joints_never_reached", "fill.never_reached", fill.never_reached, "", "0",
@@ -257,7 +253,6 @@ fn of_oil(notes: &mut Notes, survey: &Checked, oiling: &Oiling, reach: &Reach, r
     }
     let widest = "Loss rate, capture and dry wear coefficient are uncertain by factors of 5 to 30 until they are calibrated: one elongation reading is worth more than all tables.";
     notes.warn("uncalibrated", "fill.loss_rate_per_h", fill.loss_rate_per_h, "1/h", "", widest);
-    let _ = reach;
     Ok(())
 }
 
@@ -333,11 +328,19 @@ fn of_drive(notes: &mut Notes, survey: &Checked, driving: &Driving, breakaway_pu
         &driving.gear,
         drive.rated_power,
         drive.locked_rotor_torque_ratio,
-    ) {
-        if locked > BREAKAWAY_CAUTION {
-            notes.warn("breakaway", "tension.breakaway_pull_n", breakaway_pull, "N", "80 % of the locked-rotor torque at low voltage",
-                format!("After a stop the motor needs {} % of its locked-rotor torque at 10 % low voltage: it may not start.", number(locked * 100.0)));
-        }
+    ) && locked > BREAKAWAY_CAUTION
+    {
+        notes.warn(
+            "breakaway",
+            "tension.breakaway_pull_n",
+            breakaway_pull,
+            "N",
+            "80 % of the locked-rotor torque at low voltage",
+            format!(
+                "After a stop the motor needs {} % of its locked-rotor torque at 10 % low voltage: it may not start.",
+                number(locked * 100.0)
+            ),
+        );
     }
     if driving.motor.mismatch.abs() > MISMATCH {
         notes.warn(
@@ -372,35 +375,30 @@ fn of_drive(notes: &mut Notes, survey: &Checked, driving: &Driving, breakaway_pu
     }
     if let (Some(drop), Some(per_pull), Some(least)) =
         (result.drive.current_drop_all_a, result.drive.current_per_pull_a_per_n, result.drive.pull_detectable_n)
+        && drop < least * per_pull
     {
-        if drop < least * per_pull {
-            notes.warn("current_hides_it", "drive.current_drop_all_a", drop, "A", format!("above {} A", number(least * per_pull)),
+        notes.warn("current_hides_it", "drive.current_drop_all_a", drop, "A", format!("above {} A", number(least * per_pull)),
                 "Even if pin, roller and track friction were all halved, a month of logged current on each side could not show it: measure electrical power.");
-        }
     }
 }
 
-fn of_supply(notes: &mut Notes, result: &Evaluation, oiling: &Oiling, survey: &Checked) -> Result<()> {
+fn of_supply(notes: &mut Notes, result: &Evaluation, survey: &Checked) {
     let supply = &result.supply;
     if let Some(used) = supply.outlet_use.filter(|used| *used > OUTLET_USE) {
         notes.warn("line_pressure", "supply.outlet_use", used, "", "at most 0.8",
             format!("Line and injector need {} % of the pump's outlet pressure when the oil is coldest: a wider or shorter line, or a thinner oil.", number(used * 100.0)));
     }
-    if let (Some(needs), Some(has)) = (supply.injector_s, supply.time_between_shots_s) {
-        if needs > has {
-            notes.warn(
-                "injector_too_slow",
-                "supply.injector_s",
-                needs,
-                "s",
-                format!("at most {} s", number(has)),
-                format!(
-                    "An injector needs {} s for a shot but gets only {} s: a larger n.",
-                    number(needs),
-                    number(has)
-                ),
-            );
-        }
+    if let (Some(needs), Some(has)) = (supply.injector_s, supply.time_between_shots_s)
+        && needs > has
+    {
+        notes.warn(
+            "injector_too_slow",
+            "supply.injector_s",
+            needs,
+            "s",
+            format!("at most {} s", number(has)),
+            format!("An injector needs {} s for a shot but gets only {} s: a larger n.", number(needs), number(has)),
+        );
     }
     if let Some(days) = supply.reservoir_days.filter(|days| *days < RESERVOIR_DAYS) {
         notes.warn(
@@ -425,19 +423,17 @@ fn of_supply(notes: &mut Notes, result: &Evaluation, oiling: &Oiling, survey: &C
                 );
             }
         }
-        if let (Some(coldest), Some(pour)) = (data.coldest, survey.si.oil.pour_point) {
-            if coldest < pour + POUR_MARGIN {
-                notes.warn(
-                    "cold_line",
-                    "supply.coldest_c",
-                    coldest,
-                    "°C",
-                    format!("at least {} °C", number(pour + POUR_MARGIN)),
-                    "The line comes within 10 K of the pour point: the oil may not flow.",
-                );
-            }
+        if let (Some(coldest), Some(pour)) = (data.coldest, survey.si.oil.pour_point)
+            && coldest < pour + POUR_MARGIN
+        {
+            notes.warn(
+                "cold_line",
+                "supply.coldest_c",
+                coldest,
+                "°C",
+                format!("at least {} °C", number(pour + POUR_MARGIN)),
+                "The line comes within 10 K of the pour point: the oil may not flow.",
+            );
         }
     }
-    let _ = oiling;
-    Ok(())
 }
