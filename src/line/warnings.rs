@@ -12,6 +12,7 @@ use crate::error::{Code, Error, Result};
 use crate::lubrication::{Clock, LubricationSi};
 use crate::quantity::Notes;
 use crate::quantity::show::number;
+use crate::quantity::unit::{M_PER_MIN, MPA};
 use crate::wear::{JUMP_WARNING_SHARE, TEMPERING_TEMPERATURE, tip_elongation, wear_does_not_limit};
 
 /// Lock risk above which a timer is not to be trusted. Closure of our own.
@@ -70,7 +71,7 @@ fn of_circuit(notes: &mut Notes, finding: &Finding) {
             format!("{counted} joints were counted, but the surveyed lengths make {computed}: check lengths, pitch and count.")),
         Finding::FewTeeth { section, teeth } => notes.warn("few_teeth", format!("circuit.sections.{section}.teeth"), f64::from(teeth), "", "at least 8",
             format!("Section {section} has {teeth} teeth: below 8 the chain runs in jerks, and joints articulate far.")),
-        Finding::FastChain { speed } => notes.warn("fast_chain", "duty.speed_m_per_min", speed * 60.0, "m/min", "at most 150 m/min",
+        Finding::FastChain { speed } => notes.warn("fast_chain", "duty.speed_m_per_min", M_PER_MIN.from_si(speed), "m/min", "at most 150 m/min",
             format!("At {} m/s this is a transmission drive rather than a conveyor: impact and vibration are not modelled.", number(speed))),
         Finding::PlanNotClosed { turned } => notes.warn("plan_not_closed", "circuit.sections", turned.to_degrees(), "°", "360° or -360°",
             format!("The turns add up to {}°, but a closed plan turns by ±360°: a turn, its wrap or its side is wrong.", number(turned.to_degrees()))),
@@ -110,7 +111,7 @@ fn of_joints(notes: &mut Notes, settled: &Settled, result: &Evaluation) {
     if let Some(i) = first(|c| c.bearing_pressure) {
         let highest = result.joint.events.iter().map(|event| event.pressure_mpa).fold(0.0, f64::max);
         let speed = settled.events[i].contact.sliding_speed;
-        let limit = crate::joint::permissible_pressure(speed) / 1e6;
+        let limit = MPA.from_si(crate::joint::permissible_pressure(speed));
         notes.warn("bearing_pressure", "joint.events.pressure_mpa", highest, "MPa", format!("at most {} MPa", number(limit)),
             format!("The bearing pressure of {} MPa is above the {} MPa that hardened pins are given (common practice, no source): expect fast wear; a larger chain or more strands.", number(highest), number(limit)));
     }
