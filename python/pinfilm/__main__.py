@@ -55,7 +55,7 @@ def summary(results: dict[str, Evaluation]) -> str:
     lines = [head]
     for path in SHOWN:
         cells = "".join(f"{value(result, path):>20}" for result in results.values())
-        lines.append(f"{path:<38}{cells}  {means.get(path, '')}"[:WIDTH + 40])
+        lines.append(f"{path:<38}{cells}  {means.get(path, '')}"[: WIDTH + 40])
     return "\n".join(lines)
 
 
