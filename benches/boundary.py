@@ -28,6 +28,7 @@ def best_us(call, seconds: float = 0.5) -> tuple[float, float]:
 
 def import_ms(module: str) -> float:
     """Median wall time of importing a module in a fresh interpreter, less that of an empty one."""
+
     def once(code: str) -> float:
         start = time.perf_counter()
         subprocess.run([sys.executable, "-c", code], check=True)

@@ -66,13 +66,14 @@ CHANGE = (
 def table(heads: Iterable[str], of: Iterable[Evaluation | Comparison], paths: Iterable[str]) -> str:
     """Return a table with one line for each path: path, a value of each result, unit, meaning."""
     results = list(of)
-    rule = " ".join([f"{'':<29}", *(f"{head:>11}" for head in heads)]).rstrip()
+    rule = " ".join([f"{'':<32}", *(f"{head:>11}" for head in heads)]).rstrip()
     lines = [rule]
     for path in paths:
         found = [result.explain(place(result, path)) for result in results]
         parts = [(*one.value.split(" ", 1), "")[:2] for one in found]
         unit = next((unit for _, unit in parts if unit), "")
-        start = f"{path.replace('.{thinnest}', ''):<29} {' '.join(f'{number:>11}' for number, _ in parts)} {unit:<11}"
+        name = path if "{thinnest}" not in path else f"{path.replace('.{thinnest}', '')}, least"
+        start = f"{name:<32} {' '.join(f'{number:>11}' for number, _ in parts)} {unit:<11}"
         means = textwrap.wrap(found[0].means, WIDTH - len(start) - 1) or [""]
         lines += [f"{start} {means[0]}".rstrip(), *(f"{'':<{len(start)}} {more}" for more in means[1:])]
     return "\n".join(lines)

@@ -48,7 +48,7 @@ class Caution:
         """
         what to mind, and whose rules decide
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> Caution:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Caution:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -174,7 +174,7 @@ class Chain:
         """
         gap between inner and outer plate, through which oil enters the joint
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> Chain:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Chain:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -194,7 +194,7 @@ class Chain:
         rollers of one strand in one pitch
         """
     @staticmethod
-    def standard(standard: str, designation: str, /, **given) -> Chain:
+    def standard(standard: str, designation: str, /, **given: "object") -> Chain:
         """
         A chain of a standard's table; what the standard leaves open, or what differs, is given by name.
 
@@ -283,7 +283,7 @@ class Circuit:
         """
         least tension that keeps the chain in line; not given: 2 % sag on one metre
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> Circuit:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Circuit:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -335,7 +335,7 @@ class Circuit:
         As TOML text.
         """
     @staticmethod
-    def two_sprocket(**given) -> Circuit:
+    def two_sprocket(**given: "object") -> Circuit:
         """
         The everyday loop of two sprockets, from the keywords of `TwoSprocket`.
 
@@ -477,7 +477,7 @@ class Comparison:
         """
         the line as proposed
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> Comparison:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Comparison:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -568,7 +568,7 @@ class Cost:
         """
         oil
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> Cost:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Cost:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -734,7 +734,7 @@ class Costs:
         """
         planned standstill for the chain in a year
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> Costs:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Costs:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -835,7 +835,7 @@ class Drip:
         """
         gaps of one joint served, per strand: 1 or 2
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> Drip:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Drip:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -1006,7 +1006,7 @@ class Drive:
         """
         rated line voltage of the connection in use
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> Drive:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Drive:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -1117,7 +1117,7 @@ class DriveState:
         """
         least change of pull that a month of logged current could show on each side
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> DriveState:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> DriveState:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -1203,7 +1203,7 @@ class Duty:
         """
         running hours in a working day
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> Duty:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Duty:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -1316,7 +1316,7 @@ class Evaluation:
         """
         the survey
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> Evaluation:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Evaluation:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -1447,7 +1447,7 @@ class Event:
         """
         boundary, mixed or full film
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> Event:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Event:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -1636,7 +1636,7 @@ class Fill:
         """
         oil per open area in the cup of the evaporation test
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> Fill:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Fill:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -1817,7 +1817,7 @@ class FillState:
         """
         chance that a passing joint catches a drop
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> FillState:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> FillState:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -1963,7 +1963,7 @@ class Friction:
         """
         the same where oil reaches the track
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> Friction:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Friction:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -2049,7 +2049,7 @@ class Joint:
         """
         From TOML text, or from a file given as a path object or a name that ends in `.toml`.
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> Joint:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Joint:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -2115,7 +2115,7 @@ class JointState:
         """
         friction coefficient of side plates on their track
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> JointState:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> JointState:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -2201,7 +2201,7 @@ class Kinematics:
         """
         time mean of the chain temperature
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> Kinematics:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Kinematics:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -2322,7 +2322,7 @@ class Line:
         """
         the oil
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> Line:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Line:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -2403,7 +2403,7 @@ class LossParts:
         """
         oxidation
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> LossParts:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> LossParts:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -2504,7 +2504,7 @@ class Manual:
         """
         gaps of one joint served, per strand: 1 or 2
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> Manual:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Manual:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -2576,7 +2576,7 @@ class Oil:
         From a dictionary as `to_dict` gives it.
         """
     @staticmethod
-    def from_grade(iso_vg: int, viscosity_index: Scalar | None = None, /, **given) -> Oil:
+    def from_grade(iso_vg: int, viscosity_index: Scalar | None = None, /, **given: "object") -> Oil:
         """
         An oil by its ISO viscosity grade and viscosity index; everything else by name.
 
@@ -2641,7 +2641,7 @@ class Oil:
         """
         price of the oil
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> Oil:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Oil:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -2757,7 +2757,7 @@ class RollerContact:
         """
         load on one roller
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> RollerContact:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> RollerContact:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -2838,7 +2838,7 @@ class Savings:
         """
         oil
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> Savings:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Savings:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -2929,7 +2929,7 @@ class Spray:
         """
         gaps of one joint served, per strand: 1 or 2
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> Spray:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Spray:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -3060,7 +3060,7 @@ class Straight:
         """
         sides from which an applicator can reach the chain
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> Straight:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Straight:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -3221,7 +3221,7 @@ class Supply:
         """
         share of the volume at which it is refilled
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> Supply:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Supply:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -3322,7 +3322,7 @@ class SupplyState:
         """
         pressure needed over pump outlet pressure
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> SupplyState:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> SupplyState:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -3423,7 +3423,7 @@ class Surface:
         """
         Poisson's ratio of pin and bush
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> Surface:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Surface:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -3514,7 +3514,7 @@ class Synchronised:
         """
         gaps of one joint served, per strand: 1 or 2
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> Synchronised:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Synchronised:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -3605,7 +3605,7 @@ class Tension:
         """
         effective pull at the drive
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> Tension:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Tension:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -3691,7 +3691,7 @@ class Timer:
         """
         whether oil stops while the line stands
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> Timer:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Timer:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -3782,7 +3782,7 @@ class Turn:
         """
         radius of the joints' path on a smooth turn
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> Turn:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Turn:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -3903,7 +3903,7 @@ class TwoSprocket:
         """
         pitch of the chain
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> TwoSprocket:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> TwoSprocket:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -4009,7 +4009,7 @@ class Warning:
         """
         the whole sentence
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> Warning:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Warning:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -4070,7 +4070,7 @@ class Wear:
         """
         From TOML text, or from a file given as a path object or a name that ends in `.toml`.
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> Wear:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Wear:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -4211,7 +4211,7 @@ class WearState:
         """
         elongation at which the chain is replaced
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> WearState:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> WearState:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """

@@ -18,4 +18,4 @@ class Quantity(Protocol):
         """Return the same quantity in another unit."""
 
 
-Scalar: TypeAlias = "SupportsFloat | SupportsIndex | Quantity"
+Scalar: TypeAlias = SupportsFloat | SupportsIndex | Quantity

@@ -79,10 +79,16 @@ fn row_of<T: Noun>(path: &str) -> Option<&'static crate::quantity::Row> {
 
 /// The changes of a `replace` call: keywords, and a mapping of dotted paths.
 pub fn changes<T: Noun>(
-    paths: Option<&Bound<'_, PyDict>>,
+    paths: Option<Bound<'_, PyAny>>,
     keywords: Option<&Bound<'_, PyDict>>,
 ) -> PyResult<Vec<(String, Tree)>> {
     let mut changes = Vec::new();
+    let paths = match &paths {
+        Some(mapping) => {
+            Some(mapping.cast::<PyDict>().map_err(|_| PyTypeError::new_err("the changes are a dict of paths"))?)
+        }
+        None => None,
+    };
     for dict in [paths, keywords].into_iter().flatten() {
         for (path, value) in dict.iter() {
             let path: String = path.extract().map_err(|_| PyTypeError::new_err("the paths of a change are text"))?;
@@ -135,13 +141,13 @@ macro_rules! python_class {
                     fn $field(&self) -> <$ty as Shown>::Out { self.0.$field.clone().shown() }
                 )+
                 /// The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
-                #[pyo3(signature = (paths = None, /, **changes))]
+                #[pyo3(signature = (paths = None, /, **changes: "object"))]
                 fn replace(
                     &self,
-                    paths: Option<&Bound<'_, PyDict>>,
+                    paths: Option<Data<'_>>,
                     changes: Option<&Bound<'_, PyDict>>,
                 ) -> PyResult<Self> {
-                    let changes = self::changes::<super::core::$name>(paths, changes)?;
+                    let changes = self::changes::<super::core::$name>(paths.map(|paths| paths.0), changes)?;
                     Ok(Self(self.0.replaced(changes)?))
                 }
                 /// As a dictionary of plain values.

@@ -118,7 +118,7 @@ impl classes::Chain {
     /// >>> pinfilm.Chain.standard("ISO 606", "16B", bush_diameter_mm=11.0, mass_kg_per_m=2.7).pin_diameter_mm
     /// 8.28
     #[staticmethod]
-    #[pyo3(signature = (standard, designation, /, **given))]
+    #[pyo3(signature = (standard, designation, /, **given: "object"))]
     fn standard(standard: &str, designation: &str, given: Option<&Bound<'_, PyDict>>) -> PyResult<Self> {
         let given = nouns::changes::<crate::chain::Chain>(None, given)?;
         Ok(Self(crate::chain::Chain::standard(standard, designation, given)?))
@@ -138,7 +138,7 @@ impl classes::Circuit {
     /// >>> len(loop.sections)
     /// 4
     #[staticmethod]
-    #[pyo3(signature = (**given))]
+    #[pyo3(signature = (**given: "object"))]
     fn two_sprocket(given: Option<&Bound<'_, PyDict>>) -> PyResult<Self> {
         let given = nouns::changes::<crate::circuit::TwoSprocket>(None, given)?;
         let tree = crate::quantity::Value::Table(given).into();
@@ -157,7 +157,7 @@ impl classes::Oil {
     /// >>> pinfilm.Oil.from_grade(220, 95, price_per_l=9.0).iso_vg
     /// 220
     #[staticmethod]
-    #[pyo3(signature = (iso_vg, viscosity_index = None, /, **given))]
+    #[pyo3(signature = (iso_vg, viscosity_index = None, /, **given: "object"))]
     fn from_grade(
         iso_vg: Given<'_, i64>,
         viscosity_index: Option<Given<'_, f64>>,
