@@ -37,7 +37,10 @@ fn examples() -> Vec<(Code, Option<Error>)> {
         (Code::NoSuchGrade, with(&[("oil.iso_vg", "200")])),
         (Code::MotorNameplate, with(&[("drive.rated_power_factor", "0.99"), ("drive.rated_efficiency", "0.3")])),
         (Code::MotorNoLoad, with(&[("drive.no_load_current_a", "50")])),
-        (Code::MotorPullOut, with(&[("circuit.sections.3.extra_pull_n", "200000"), ("chain.tensile_strength_kn", "null")])),
+        (
+            Code::MotorPullOut,
+            with(&[("circuit.sections.3.extra_pull_n", "200000"), ("chain.tensile_strength_kn", "null")]),
+        ),
         (Code::Strength, with(&[("chain.tensile_strength_kn", "0.5")])),
         (Code::Hot, with(&[("oil.flash_point_c", "200")])),
     ]
@@ -47,7 +50,11 @@ fn examples() -> Vec<(Code, Option<Error>)> {
 fn probe() {
     for (code, error) in examples() {
         let got = error.as_ref().map(|e| e.code);
-        println!("{} {code:?} {got:?}\n    {}", if got == Some(code) { "ok " } else { "BAD" }, error.map(|e| e.to_string()).unwrap_or_default());
+        println!(
+            "{} {code:?} {got:?}\n    {}",
+            if got == Some(code) { "ok " } else { "BAD" },
+            error.map(|e| e.to_string()).unwrap_or_default()
+        );
     }
     let _ = (Kind::Input, BTreeSet::from([1]));
 }
