@@ -26,4 +26,10 @@ mod _core {
     };
     #[pymodule_export]
     use super::verbs::{Explanation, compare, evaluate, register, standards, version};
+
+    /// The exceptions are ready before anything can be raised.
+    #[pymodule_init]
+    fn init(module: &pyo3::Bound<'_, pyo3::types::PyModule>) -> pyo3::PyResult<()> {
+        super::errors::import(module.py())
+    }
 }

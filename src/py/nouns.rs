@@ -234,8 +234,11 @@ macro_rules! python_classes {
         /// The classes, under their Python names.
         pub mod classes { $( pub use super::$name::$name; )+ }
 
-        /// The survey data of an object of one of these classes.
+        /// The survey data of an object of one of these classes; with its tag, where it is one of several.
         pub fn tree_of(object: &Bound<'_, PyAny>) -> Option<Tree> {
+            if let Some(tree) = tagged_tree_of(object) {
+                return Some(tree);
+            }
             $( if let Ok(noun) = object.cast::<classes::$name>() {
                 return Some(noun.get().0.write());
             } )+
@@ -318,7 +321,15 @@ macro_rules! shown_as_one_of {
                 match self { $(core::$name::$noun(noun) => $out::$noun(classes::$noun(noun))),+ }
             }
         }
-    )+ };
+    )+
+
+    /// The survey data of a noun that is one of several, with the word that tells which.
+    fn tagged_tree_of(object: &Bound<'_, PyAny>) -> Option<Tree> {
+        $( $( if let Ok(noun) = object.cast::<classes::$noun>() {
+            return Some(core::$name::from(noun.get().0.clone()).write());
+        } )+ )+
+        None
+    } };
 }
 shown_as_one_of! {
     Section => SectionOut { Straight, Turn },

@@ -202,7 +202,7 @@ macro_rules! noun {
         let _ = (&$place, $row);
         $default
     }};
-    (@is_default $self:ident . $field:ident, $ty:ty) => { $crate::quantity::Field::is_absent(&$self.$field) };
+    (@is_default $self:ident . $field:ident, $ty:ty) => { false };
     (@is_default $self:ident . $field:ident, $ty:ty, $default:expr) => {{
         let default: $ty = $default;
         $self.$field == default
