@@ -5,8 +5,9 @@ from __future__ import annotations
 import doctest
 from collections.abc import Iterator
 
-import pinfilm
 import pytest
+
+import pinfilm
 from pinfilm import _core
 
 
