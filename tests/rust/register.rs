@@ -1,7 +1,7 @@
 //! The register of quantities says enough of every public input and output, and says the same everywhere.
 
 use pinfilm::line::{Evaluation, Line};
-use pinfilm::quantity::{Class, Field, Noun, Row, unit};
+use pinfilm::quantity::{Class, Noun, Row, unit};
 use pinfilm::study::Comparison;
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -51,9 +51,7 @@ fn every_name_carries_its_unit() {
 #[test]
 fn names_without_a_unit_do_not_look_as_if_they_had_one() {
     // Names whose ending is a word of its own here, and not a unit.
-    const WORDS: &[(&str, &str)] = &[
-        ("year_days", "a count of days that make a year of payback: a pure number"),
-    ];
+    const WORDS: &[(&str, &str)] = &[("year_days", "a count of days that make a year of payback: a pure number")];
     let wrong = |_: &str, row: &Row| {
         if !row.unit.endings.is_empty() || WORDS.iter().any(|(name, _)| *name == row.name) {
             return None;
