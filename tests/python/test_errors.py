@@ -7,12 +7,11 @@ import math
 import pickle
 from typing import Any
 
+import pinfilm
 import pytest
 from conftest import SURVEYS, quietly
 from hypothesis import given
 from hypothesis import strategies as st
-
-import pinfilm
 from pinfilm import ConvergenceError, InputError, PinfilmError, TableError, UnitError
 
 
@@ -64,7 +63,8 @@ def test_an_unknown_choice_names_the_nearest(line: pinfilm.Line) -> None:
 
 
 @pytest.mark.parametrize(
-    ("text", "code"), [("= 3", "not_readable"), ("name = 'a'\nchain = 3", "wrong_type"), ("", "missing"), ("name = 1", "wrong_type")]
+    ("text", "code"),
+    [("= 3", "not_readable"), ("name = 'a'\nchain = 3", "wrong_type"), ("", "missing"), ("name = 1", "wrong_type")],
 )
 def test_bad_text_is_refused(text: str, code: str) -> None:
     with pytest.raises(InputError) as caught:
@@ -162,7 +162,7 @@ def evaluated_or_refused(name: str, changes: dict[str, Any]) -> None:
         str(result), result._repr_html_(), repr(result)
         result.to_json(), result.to_toml()
     except (PinfilmError, TypeError, ValueError) as error:
-        assert str(error)
+        assert str(error)  # noqa: PT017
         return
     assert pinfilm.Line.from_dict(line.to_dict()) == line
     assert result == result.replace()

@@ -4,10 +4,9 @@ from __future__ import annotations
 
 import warnings
 
+import pinfilm
 import pytest
 from conftest import SURVEYS, compare_quietly, quietly
-
-import pinfilm
 
 
 def test_twice_is_the_same(each_line: pinfilm.Line) -> None:
@@ -46,7 +45,9 @@ def test_changing_the_timer_starves_joints() -> None:
     line = pinfilm.Line.from_dict(SURVEYS["E-slat-present"])
     assert quietly(line).fill.never_reached == 0
     period = quietly(line).kinematics.circuit_time_s / 60
-    locked = quietly(line.replace({"lubrication.timer.run_min": period / 4, "lubrication.timer.dwell_min": period * 0.75}))
+    locked = quietly(
+        line.replace({"lubrication.timer.run_min": period / 4, "lubrication.timer.dwell_min": period * 0.75})
+    )
     assert locked.fill.never_reached == pytest.approx(0.75, abs=0.02)
     assert "joints_never_reached" in {warning.code for warning in locked.warnings}
 
