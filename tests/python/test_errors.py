@@ -162,7 +162,7 @@ def evaluated_or_refused(name: str, changes: dict[str, Any]) -> None:
         str(result), result._repr_html_(), repr(result)
         result.to_json(), result.to_toml()
     except (PinfilmError, TypeError, ValueError) as error:
-        assert str(error)
+        assert str(error)  # noqa: PT017
         return
     assert pinfilm.Line.from_dict(line.to_dict()) == line
     assert result == result.replace()
