@@ -15,6 +15,7 @@ mod fill;
 mod film;
 mod oil;
 mod reference;
+mod study;
 mod supply;
 mod wear;
 
@@ -112,5 +113,5 @@ fn lubrication_and_supply() {
 
 #[test]
 fn wear_money_and_evidence() {
-    walk(include_str!("../data/cases-wear_money_evidence.json"), &[wear::ours, economics::ours]);
+    walk(include_str!("../data/cases-wear_money_evidence.json"), &[wear::ours, economics::ours, study::ours]);
 }

@@ -9,6 +9,8 @@ const DIFFERENCE: f64 = 1e-5;
 /// The search ends when no parameter moves by more than this share of its spread.
 const SMALLEST_STEP: f64 = 1e-11;
 const MOST_STEPS: usize = 1000;
+/// Share of its promised gain below which a step is a poor one.
+const POOR: f64 = 0.25;
 
 /// Where a search ended.
 pub(super) struct Found {
@@ -45,8 +47,9 @@ pub(super) fn curvature(problem: &Problem<'_>, slopes: &DMatrix<f64>) -> DMatrix
 
 /// Goes down the misfit from `start`.
 ///
-/// Damping 1e-3 at first, a fifth after a step that helps, four times after one that does not; a step to parameters that
-/// make no line does not help. Source: Marquardt, J. SIAM 11 (1963) 431, scaled by the diagonal.
+/// Damping 1e-3 at first, a fifth after a step that helps, four times after one that does not or hardly does; a step to
+/// parameters that make no line does not help. Source: Marquardt, J. SIAM 11 (1963) 431, scaled by the diagonal; gain
+/// against promise as in Fletcher, AERE-R 6799 (1971).
 pub(super) fn descend(problem: &Problem<'_>, start: Vec<f64>) -> Result<Found> {
     let mut theta = start;
     let mut misfit = problem.misfit(&theta)?;
@@ -77,17 +80,19 @@ pub(super) fn descend(problem: &Problem<'_>, start: Vec<f64>) -> Result<Found> {
             let small = |(step, p): (&f64, &super::Parameter)| step.abs() < SMALLEST_STEP * p.sd;
             let settled = step.iter().zip(problem.parameters()).all(small);
             let tried: Vec<f64> = theta.iter().zip(&step).map(|(theta, step)| theta + step).collect();
-            match problem.misfit(&tried) {
-                Ok(lower) if lower < misfit => {
-                    (theta, misfit) = (tried, lower);
-                    damping /= 5.0;
-                    if settled {
-                        return Ok(Found { theta, misfit, slopes });
-                    }
-                    break;
-                }
-                _ if settled => return Ok(Found { theta, misfit, slopes }),
-                _ => damping *= 4.0,
+            let tried_misfit = problem.misfit(&tried).unwrap_or(f64::INFINITY);
+            let promised = step.dot(&down) - 0.5 * step.dot(&(&curvature * &step));
+            // a step that keeps little of its promise overshoots: the curvature is more than the slopes say
+            damping *= if misfit - tried_misfit > POOR * promised { 0.2 } else { 4.0 };
+            let lower = tried_misfit < misfit;
+            if lower {
+                (theta, misfit) = (tried, tried_misfit);
+            }
+            if settled {
+                return Ok(Found { theta, misfit, slopes });
+            }
+            if lower {
+                break;
             }
         }
     }

@@ -48,11 +48,11 @@ impl Indices {
     }
 }
 
-/// Mean of the terms of all rows, and its error if they were independent.
+/// Mean of the terms of all rows, and its error s/√n (s with n − 1) if they were independent.
 fn mean_of_rows(n: usize, terms: impl Iterator<Item = f64> + Clone) -> Estimate {
     let mean = terms.clone().sum::<f64>() / n as f64;
     let squares = terms.map(|term| (term - mean).powi(2)).sum::<f64>();
-    Estimate { value: mean, error: Some(squares.sqrt() / n as f64) }
+    Estimate { value: mean, error: Some((squares / (n as f64 - 1.0) / n as f64).sqrt()) }
 }
 
 fn check(design: &Design, outcomes: &[f64]) -> Result<()> {
