@@ -2,11 +2,12 @@
 The compiled core of pinfilm. Import from `pinfilm`, not from here.
 """
 
-from _typeshed import Incomplete
 from collections.abc import Mapping, Sequence
 from os import PathLike
 from pinfilm.typing import Scalar
 from typing import Any, final
+
+__all__ = ["Caution", "Chain", "Circuit", "Comparison", "Cost", "Costs", "Drip", "Drive", "DriveState", "Duty", "Evaluation", "Event", "Explanation", "Fill", "FillState", "Friction", "Joint", "JointState", "Kinematics", "Line", "LossParts", "Manual", "Oil", "RollerContact", "Savings", "Spray", "Straight", "Supply", "SupplyState", "Surface", "Synchronised", "Tension", "Timer", "Turn", "TwoSprocket", "Warning", "Wear", "WearState", "compare", "evaluate", "register", "standards", "version"]
 
 @final
 class Caution:
@@ -4327,5 +4328,3 @@ def version() -> str:
     """
     The version of the compiled core.
     """
-
-def __getattr__(name: str) -> Incomplete: ...
