@@ -27,7 +27,7 @@ mod _core {
     #[pymodule_export]
     use super::verbs::{Explanation, compare, evaluate, register, standards, version};
 
-    /// The exceptions are ready before anything can be raised. Without an argument, so that the stub stays complete.
+    /// The exceptions are ready before anything can be raised. It takes no module, so that the stub stays complete.
     #[pymodule_init]
     fn init() -> pyo3::PyResult<()> {
         pyo3::Python::attach(super::errors::import)

@@ -7,11 +7,12 @@ import math
 import pickle
 from typing import Any
 
-import pinfilm
 import pytest
 from conftest import SURVEYS, quietly
 from hypothesis import given
 from hypothesis import strategies as st
+
+import pinfilm
 from pinfilm import ConvergenceError, InputError, PinfilmError, TableError, UnitError
 
 

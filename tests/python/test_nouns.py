@@ -9,9 +9,10 @@ import pickle
 from collections.abc import Iterator
 from typing import Any
 
-import pinfilm
 import pytest
 from conftest import OVEN, SURVEYS, compare_quietly, quietly
+
+import pinfilm
 from pinfilm import _core
 
 NOUNS = {
@@ -90,7 +91,7 @@ def test_it_pickles_and_copies(noun: Any) -> None:
         assert type(other) is type(noun)
         assert other == noun
         assert hash(other) == hash(noun)
-        assert not other != noun
+        assert (other != noun) is False
     assert len({noun, *copies}) == 1
 
 
