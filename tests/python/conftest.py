@@ -12,9 +12,10 @@ import warnings
 from pathlib import Path
 from typing import Any
 
-import pinfilm
 import pytest
 from hypothesis import HealthCheck, settings
+
+import pinfilm
 
 ROOT = Path(__file__).parents[1]
 

@@ -9,10 +9,11 @@ from types import MappingProxyType
 from typing import Any
 
 import numpy as np
-import pinfilm
 import pint
 import pytest
 from conftest import OVEN, SURVEYS, quietly
+
+import pinfilm
 from pinfilm import Circuit, InputError, Timer, UnitError
 
 UNITS = pint.UnitRegistry()

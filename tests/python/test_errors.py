@@ -7,11 +7,12 @@ import math
 import pickle
 from typing import Any
 
-import pinfilm
 import pytest
 from conftest import SURVEYS, quietly
 from hypothesis import given
 from hypothesis import strategies as st
+
+import pinfilm
 from pinfilm import ConvergenceError, InputError, PinfilmError, TableError, UnitError
 
 
@@ -162,7 +163,7 @@ def evaluated_or_refused(name: str, changes: dict[str, Any]) -> None:
         str(result), result._repr_html_(), repr(result)
         result.to_json(), result.to_toml()
     except (PinfilmError, TypeError, ValueError) as error:
-        assert str(error)  # noqa: PT017
+        assert str(error)
         return
     assert pinfilm.Line.from_dict(line.to_dict()) == line
     assert result == result.replace()

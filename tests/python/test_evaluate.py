@@ -4,9 +4,10 @@ from __future__ import annotations
 
 import warnings
 
-import pinfilm
 import pytest
 from conftest import SURVEYS, compare_quietly, quietly
+
+import pinfilm
 
 
 def test_twice_is_the_same(each_line: pinfilm.Line) -> None:

@@ -9,9 +9,10 @@ import pickle
 from collections.abc import Iterator
 from typing import Any
 
-import pinfilm
 import pytest
 from conftest import OVEN, SURVEYS, compare_quietly, quietly
+
+import pinfilm
 from pinfilm import _core
 
 NOUNS = {
