@@ -1,4 +1,5 @@
 //! Every code of an error, produced through the public face, with its whole message for people to review.
+#![allow(missing_docs, clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::print_stdout)]
 
 use pinfilm::chain::Chain;
 use pinfilm::line::{Line, evaluate};

@@ -1,4 +1,5 @@
 //! The register of quantities says enough of every public input and output, and says the same everywhere.
+#![allow(missing_docs, clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::print_stdout)]
 
 use pinfilm::line::{Evaluation, Line};
 use pinfilm::quantity::{Class, Noun, Row, unit};
@@ -172,10 +173,9 @@ fn paths_are_told_apart() {
     let mut seen: BTreeMap<String, &Row> = BTreeMap::new();
     let mut twice = Vec::new();
     for (path, row) in rows_of::<Evaluation>() {
-        if let Some(other) = seen.insert(path.clone(), row) {
-            if other.unit != row.unit || other.name != row.name {
-                twice.push(format!("{path}: {} and {}", other.unit.label, row.unit.label));
-            }
+        let other = seen.insert(path.clone(), row);
+        if let Some(other) = other.filter(|other| other.unit != row.unit || other.name != row.name) {
+            twice.push(format!("{path}: {} and {}", other.unit.label, row.unit.label));
         }
     }
     none(twice);

@@ -1,4 +1,5 @@
 //! Surveys can be written and read without loss, and what is wrong in one is told with key, line, value and range.
+#![allow(missing_docs, clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::print_stdout)]
 
 use pinfilm::line::Line;
 use pinfilm::quantity::{Field, Noun, Tree, Value};

@@ -3,6 +3,9 @@
 use super::super::draws::{key, normal_quantile, philox4x32, unit};
 use crate::error::{Code, Error, Result};
 
+/// What is computed for one set of parameters: the readings that it predicts, into the second slice.
+pub type Model<'a> = dyn Fn(&[f64], &mut [f64]) -> Result<()> + Sync + 'a;
+
 /// On which scale a parameter is a bell curve.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Scale {
@@ -66,17 +69,13 @@ pub struct Observation {
 pub struct Problem<'a> {
     parameters: &'a [Parameter],
     observed: &'a [Observation],
-    model: &'a (dyn Fn(&[f64], &mut [f64]) -> Result<()> + Sync),
+    model: &'a Model<'a>,
 }
 
 impl<'a> Problem<'a> {
     /// Checks parameters and readings. `model` takes the parameters themselves (not on their scales), in their order, and
     /// writes the computed readings in theirs; an error from it means that such a line cannot be.
-    pub fn new(
-        parameters: &'a [Parameter],
-        observed: &'a [Observation],
-        model: &'a (dyn Fn(&[f64], &mut [f64]) -> Result<()> + Sync),
-    ) -> Result<Problem<'a>> {
+    pub fn new(parameters: &'a [Parameter], observed: &'a [Observation], model: &'a Model<'a>) -> Result<Problem<'a>> {
         if parameters.is_empty() || observed.is_empty() {
             let message = "a calibration needs at least one uncertain parameter and one reading";
             return Err(Error::new(Code::Missing, "observations", message));
