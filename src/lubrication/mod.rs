@@ -1,4 +1,4 @@
-//! Lubrication: which oil gets into the joints, how much of it stays, and how full the joints are.
+//! Lubrication: which joints are reached and when, which oil gets into them, how much of it stays, how full they are.
 //!
 //! Takes numbers of the chain, the oil and the circuit (gaps, viscosities, temperatures with their share of time,
 //! articulations, the rotation of a timer) and gives entry times, loss rates, the fill of a joint from shot to shot,

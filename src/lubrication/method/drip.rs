@@ -1,12 +1,6 @@
 //! Drip: drops fall at their own rate, and a passing joint catches one or not.
 //!
-//! Passes are taken as independent. A steady dripper against equal joint spacing is itself a rotation and can lock.
-
-use super::{THIRDS, by_length};
-use crate::lubrication::fill::Waiting;
-
-/// Share of the joints whose wait is shorter than the one the lowest fill is reported for.
-pub const UPPER_WAIT: f64 = 0.95;
+//! How long a joint waits for its drop says [`crate::lubrication::coverage::drip_wait`]. Passes are taken as independent. A steady dripper against equal joint spacing is itself a rotation and can lock.
 
 /// A dripper against passing joints.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -27,21 +21,6 @@ impl Drip {
         let chance = (offered / drop).min(1.0);
         let dose = if chance < 1.0 { drop } else { offered };
         Drip { chance, dose: dose * entered, circuit }
-    }
-
-    /// Circuits until the share `share` (0 to 1) of the joints has caught a drop.
-    pub fn circuits(&self, share: f64) -> f64 {
-        if self.chance >= 1.0 { 1.0 } else { ((-share).ln_1p() / (-self.chance).ln_1p()).ceil().max(1.0) }
-    }
-
-    /// Time (s) until the share `share` of the joints has caught a drop.
-    pub fn wait(&self, share: f64) -> f64 {
-        self.circuits(share) * self.circuit
-    }
-
-    /// Three waits that stand for all, weighted by their length.
-    pub fn waits(&self) -> [Waiting; 3] {
-        by_length(THIRDS.map(|share| self.wait(share)))
     }
 
     /// Mean over time if nothing ever overflowed (m³); `loss_rate` 1/s. Exact.
@@ -93,10 +72,9 @@ mod tests {
         let drip = Drip::new(5e-8, 4e-8, 0.5, 300.0);
         assert_eq!((drip.chance, drip.dose), (1.0, 2.5e-8));
         assert_eq!(drip.spread(1e-5), 0.0);
-        assert_eq!(drip.waits().map(|w| w.wait), [300.0; 3]);
         assert_eq!(drip.share_below(0.5, 1e-5), 0.0);
-        let decay = 1e-5 * 300.0;
-        assert!((drip.mean_if_filled(1e-5) - (1.0 - (-decay as f64).exp()) / decay).abs() < 1e-12);
+        let decay: f64 = 1e-5 * 300.0;
+        assert!((drip.mean_if_filled(1e-5) - (1.0 - (-decay).exp()) / decay).abs() < 1e-12);
     }
 
     #[test]
@@ -104,6 +82,5 @@ mod tests {
         let drip = Drip { chance: 1e-9, dose: 4e-8, circuit: 10.0 };
         let renewal: f64 = 1e-9 / (1e-9 + 1e-12 * 10.0);
         assert!((drip.mean_if_filled(1e-12) / renewal - 1.0).abs() < 1e-9);
-        assert!((drip.circuits(0.5) / (0.5f64.ln() / -1e-9) - 1.0).abs() < 1e-8);
     }
 }

@@ -1,7 +1,6 @@
 //! Manual: someone goes round with brush or can, not quite regularly, and misses a joint now and then.
-
-use super::by_length;
-use crate::lubrication::fill::Waiting;
+//!
+//! How long a joint waits says [`crate::lubrication::coverage::ManualRounds`].
 
 /// Manual rounds, as a joint sees them.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -42,11 +41,6 @@ impl Manual {
         self.fill_after(capacity) * (-loss_rate * interval).exp()
     }
 
-    /// Three waits that stand for all, weighted by their length, from the quantiles at [`super::THIRDS`] (s).
-    pub fn waits(quantiles: [f64; 3]) -> [Waiting; 3] {
-        by_length(quantiles)
-    }
-
     /// Oil applied (m³/s of running time): `given` m³ a joint and round on `joints` joints (all strands) within reach.
     pub fn applied(given: f64, joints: f64, interval: f64) -> f64 {
         given * joints / interval
@@ -59,8 +53,8 @@ mod tests {
 
     #[test]
     fn regular_visits_are_a_single_wait() {
-        let (k, wait) = (2e-6, 86400.0);
-        let manual = Manual { interval: wait, missed: 0.0, dose: 0.05, kept: (-k * wait as f64).exp() };
+        let (k, wait): (f64, f64) = (2e-6, 86400.0);
+        let manual = Manual { interval: wait, missed: 0.0, dose: 0.05, kept: (-k * wait).exp() };
         let oil = crate::lubrication::fill::JointOil { dose: 0.05, capacity: 1.0, loss_rate: k, uptake: 0.0 };
         let single = crate::lubrication::fill::single_wait(wait, &oil);
         assert!((manual.fill_after(1.0) - single.after).abs() < 1e-14);

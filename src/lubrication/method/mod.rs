@@ -8,14 +8,9 @@ mod drip;
 mod manual;
 mod timed;
 
-pub use drip::{Drip, UPPER_WAIT};
+pub use drip::Drip;
 pub use manual::Manual;
 pub use timed::{Spray, Synchronised, never_reached, synchronised_wait, timed_waits};
-
-use crate::lubrication::fill::Waiting;
-
-/// Shares of the joints below which the three waits of a random method lie: the middles of three equal thirds.
-pub const THIRDS: [f64; 3] = [1.0 / 6.0, 0.5, 5.0 / 6.0];
 
 /// Where the applied oil goes.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -40,10 +35,4 @@ pub fn oil_use(applied: f64, loss_rate: f64, mean_fill: f64, capacity: f64, join
 /// Applied oil of a timer on wall time that is not stopped with the line: it runs on in stops.
 pub fn applied_in_stops(applied: f64, running_share: f64) -> f64 {
     applied / running_share
-}
-
-/// Waits with weights in proportion to the waits: a joint is more likely found in a long one.
-fn by_length(waits: [f64; 3]) -> [Waiting; 3] {
-    let sum: f64 = waits.iter().sum();
-    waits.map(|wait| Waiting { wait, weight: wait / sum })
 }
