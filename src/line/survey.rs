@@ -78,3 +78,10 @@ macro_rules! line_noun {
 #[cfg(feature = "python")]
 pub(crate) use line_noun;
 line_noun!(noun);
+
+impl Line {
+    /// Reads a survey file's text; errors name key and line.
+    pub fn from_toml(text: &str) -> crate::Result<Line> {
+        crate::quantity::Noun::from_tree(&crate::quantity::Tree::from_toml(text)?)
+    }
+}

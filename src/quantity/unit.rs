@@ -118,6 +118,7 @@ units! {
     HZ = "Hz", ["hz"], 1.0, "hertz";
     RPM = "1/min", ["rpm"], 1.0 / 60.0, "revolution/minute";
     CIRCUITS = "circuits", ["circuits"], 1.0, "dimensionless";
+    H_A_YEAR = "h/year", ["h"], HOUR / YEAR, "hour/year";
     H_PER_APPLICATION = "h/application", ["hours_per_application"], HOUR, "hour";
     MONEY_PER_H = "money/h", ["per_h"], 1.0 / HOUR, "";
     MONEY_PER_L = "money/L", ["per_l"], 1e3, "";

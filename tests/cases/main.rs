@@ -13,6 +13,7 @@ mod drive;
 mod economics;
 mod fill;
 mod film;
+mod line;
 mod oil;
 mod reference;
 mod supply;
@@ -113,4 +114,9 @@ fn lubrication_and_supply() {
 #[test]
 fn wear_money_and_evidence() {
     walk(include_str!("../data/cases-wear_money_evidence.json"), &[wear::ours, economics::ours]);
+}
+
+#[test]
+fn whole_lines() {
+    walk(include_str!("../data/cases-line.json"), &[line::ours]);
 }

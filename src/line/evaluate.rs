@@ -1,0 +1,41 @@
+//! The whole job on one page: from a survey to what the line's chain goes through and what that costs.
+
+use super::Line;
+use super::checked::Checked;
+use super::costing::cost_of;
+use super::course::Course;
+use super::driving::drive_of;
+use super::oiling::Oiling;
+use super::reach::reach;
+use super::report::report;
+use super::result::Evaluation;
+use super::settle::settle;
+use super::supplying::supply_of;
+use super::wearing::wear_of;
+use crate::error::Result;
+
+/// Evaluates one line: kinematics, tension, joints, fill, wear, drive, supply and cost of a year.
+///
+/// Fails with a typed error for a survey that cannot be computed, and with [`Code::NotConverged`](crate::Code) where
+/// friction and pull do not settle. Everything that is merely unusual comes with the result as a warning, and what can
+/// hurt people as a caution.
+///
+/// ```
+/// let survey = include_str!("../../python/pinfilm/data/floor_now.toml");
+/// let line = pinfilm::line::Line::from_toml(survey)?;
+/// let result = pinfilm::line::evaluate(&line)?;
+/// assert!(result.tension.pull_n > 0.0 && result.cost.total_per_year > 0.0);
+/// # Ok::<(), pinfilm::Error>(())
+/// ```
+pub fn evaluate(line: &Line) -> Result<Evaluation> {
+    let survey = Checked::new(line)?; //                               ranges, units → SI, once
+    let course = Course::lay_out(&survey)?; //                         joints, times, temperature, events
+    let oiling = Oiling::of(&survey, &course)?; //                     what a joint holds, loses, lets in
+    let reach = reach(&survey, &course, &oiling)?; //                  which joints, when, how full
+    let settled = settle(&survey, &course, &oiling, &reach)?; //       joint ⇄ circuit, the only loop
+    let wearing = wear_of(&survey, &course, &oiling, &reach, &settled)?;
+    let driving = drive_of(&survey, &course, &settled)?;
+    let supply = supply_of(&survey, &course, &oiling, &reach)?;
+    let cost = cost_of(&survey, &course, &driving, &wearing, &supply);
+    report(line, survey, course, oiling, reach, settled, wearing, driving, supply, cost)
+}
