@@ -2,7 +2,20 @@
 
 from __future__ import annotations
 
-from . import errors
+from . import (
+    coverage,
+    economics,
+    electrics,
+    errors,
+    fill,
+    film,
+    hydraulics,
+    kinematics,
+    motor,
+    oil,
+    tension,
+    wear,
+)
 from ._core import (
     Chain,
     Circuit,
@@ -57,5 +70,16 @@ __all__ = [
     "Turn",
     "UnitError",
     "Wear",
+    "coverage",
+    "economics",
+    "electrics",
     "errors",
+    "fill",
+    "film",
+    "hydraulics",
+    "kinematics",
+    "motor",
+    "oil",
+    "tension",
+    "wear",
 ]

@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
-from typing import Any, Protocol, SupportsFloat, SupportsIndex, TypeAlias
+from typing import TYPE_CHECKING, Any, Protocol, SupportsFloat, SupportsIndex, TypeAlias
 
-__all__ = ["Quantity", "Scalar"]
+if TYPE_CHECKING:
+    from numpy.typing import ArrayLike
+
+__all__ = ["Floats", "FloatsOut", "Quantity", "Scalar"]
 
 
 class Quantity(Protocol):
@@ -19,3 +22,9 @@ class Quantity(Protocol):
 
 
 Scalar: TypeAlias = "SupportsFloat | SupportsIndex | Quantity"
+
+Floats: TypeAlias = "ArrayLike | SupportsFloat | SupportsIndex | Quantity"
+"""A number or an array of numbers: list, NumPy array, labelled array, or a quantity of either."""
+
+FloatsOut: TypeAlias = Any
+"""A float where all arguments were numbers, a labelled array where one had labels, else a NumPy array."""

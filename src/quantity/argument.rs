@@ -141,6 +141,7 @@ arguments! {
     angle_to_vertical_deg [DEG = 90.0] "way of the oil: 0 downwards, 90 level, 180 upwards" allowed: between(0.0, 180.0);
     penetration_time_s [S] "time to fill the slot to that depth";
     joint_entry_time_s [S] "time until the joint is full";
+    plate_path_mm [MM] "way from the plate edge to the bush: half of plate depth less bush diameter" allowed: up_to(0.0, 500.0);
     joint_clearance_um [UM] "radial clearance of pin and bush; grows with wear" allowed: up_to(0.0, 1e4);
     joint_depth_mm [MM] "length of joint to fill from one gap: half if oiled from both sides" allowed: up_to(0.0, 1000.0);
     pin_eccentricity [ONE = 1.0] "offset of the resting pin over the clearance" allowed: between(0.0, 1.0);
@@ -153,7 +154,6 @@ arguments! {
     vent_time_s [S] "time until the line has vented";
 
     // fill
-    circuit_h [H] "time of one revolution of the chain" allowed: up_to(0.0, 1e6);
     articulations_per_circuit [ONE] "articulations of one joint in a circuit" allowed: between(0.0, 1e6);
     running_share [ONE = 1.0] "share of time that the line runs" allowed: up_to(0.0, 1.0);
     mass_per_area_kg_per_m2 [KG_PER_M2] "oil in the joint over its area open to the air" allowed: up_to(0.0, 1e6);

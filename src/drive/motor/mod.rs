@@ -7,6 +7,7 @@ mod fit; // equivalent circuit from the nameplate
 mod inverse; // current → power
 mod losses; // what the plate fixes before the leakage is known
 mod nameplate; // what the plate says, and what it leaves open
+mod shaft; // speed and torque of the shaft
 mod quadrature; // a table's shortcut: active and magnetising current, and back
 
 pub use energised::{Energised, OperatingPoint, Sensitivity};
@@ -14,3 +15,4 @@ pub use equivalent_circuit::{EquivalentCircuit, Supply};
 pub use fit::Motor;
 pub use nameplate::{Leakage, LossSplit, Measured, Nameplate};
 pub use quadrature::{Quadrature, Reading};
+pub use shaft::{ShaftState, angular_speed, synchronous_speed};

@@ -3,7 +3,7 @@
 use super::declare::Outcome;
 use crate::quantity::Row;
 use pyo3::prelude::*;
-use pyo3::types::{PyDict, PyFloat};
+use pyo3::types::{PyDict, PyFloat, PyTuple};
 
 /// One result: a number or an array, a count, a yes or no, or a list of any length.
 trait Kind {
@@ -40,7 +40,7 @@ impl Kind for Flag {
 
 /// What type checkers are told of a result.
 #[cfg(feature = "stubs")]
-mod hint {
+pub mod hint {
     use pyo3::inspect::{PyStaticConstant, PyStaticExpr};
     use pyo3::{type_hint_identifier, type_hint_subscript};
     pub const NUMBER: PyStaticExpr = type_hint_identifier!("pinfilm.typing", "FloatsOut");
@@ -185,3 +185,16 @@ fn rebuilt<'py>(object: &Bound<'py, PyAny>, keywords: Bound<'py, PyDict>) -> PyR
     Ok((new, (object.get_type().into_any(), (), keywords)))
 }
 
+
+/// A count as Python gets it: whole for a number, as it is for an array.
+pub fn whole_number<'py>(value: Bound<'py, PyAny>) -> PyResult<Bound<'py, PyAny>> {
+    Count::shown(value)
+}
+
+/// A list as a tuple.
+pub fn list<'py, T: IntoPyObject<'py>>(
+    py: Python<'py>,
+    items: impl ExactSizeIterator<Item = T>,
+) -> PyResult<Bound<'py, PyAny>> {
+    Ok(PyTuple::new(py, items)?.into_any())
+}

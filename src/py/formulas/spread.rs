@@ -244,3 +244,12 @@ fn labelled<'py>(
     }
     first.get_type().call((array,), Some(&keywords))
 }
+
+/// A count; a number with a fraction is refused.
+pub fn whole(name: &'static str, value: f64) -> Result<i64> {
+    if value.fract() == 0.0 {
+        return Ok(value as i64);
+    }
+    let message = format!("{name} = {value} is not a whole number, but it counts something");
+    Err(Error::new(Code::WrongType, name, message).number(value).limit("a whole number"))
+}
