@@ -2,12 +2,10 @@
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING, Any, Protocol, SupportsFloat, SupportsIndex, TypeAlias
+from collections.abc import Sequence
+from typing import Any, Protocol, SupportsFloat, SupportsIndex, TypeAlias
 
-if TYPE_CHECKING:
-    from numpy.typing import ArrayLike
-
-__all__ = ["Floats", "FloatsOut", "Quantity", "Scalar"]
+__all__ = ["Array", "Floats", "FloatsOut", "Quantity", "Scalar"]
 
 
 class Quantity(Protocol):
@@ -21,9 +19,17 @@ class Quantity(Protocol):
         """Return the same quantity in another unit."""
 
 
-Scalar: TypeAlias = "SupportsFloat | SupportsIndex | Quantity"
+class Array(Protocol):
+    """What NumPy takes for an array: its own, labelled ones, those of other libraries."""
 
-Floats: TypeAlias = "ArrayLike | SupportsFloat | SupportsIndex | Quantity"
+    def __array__(self) -> Any:
+        """Return a NumPy array."""
+
+
+Scalar: TypeAlias = SupportsFloat | SupportsIndex | Quantity
+"""A number, with or without a unit."""
+
+Floats: TypeAlias = SupportsFloat | SupportsIndex | Quantity | Array | Sequence[Any]
 """A number or an array of numbers: list, NumPy array, labelled array, or a quantity of either."""
 
 FloatsOut: TypeAlias = Any

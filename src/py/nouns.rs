@@ -133,7 +133,7 @@ macro_rules! python_class {
                     fn $field(&self) -> <$ty as Shown>::Out { self.0.$field.clone().shown() }
                 )+
                 /// The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
-                #[pyo3(signature = (paths = None, /, **changes))]
+                #[pyo3(signature = (paths: "Mapping[str, Any] | None" = None, /, **changes: "Any"))]
                 fn replace(
                     &self,
                     paths: Option<&Bound<'_, PyDict>>,

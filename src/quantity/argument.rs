@@ -13,7 +13,20 @@ pub const fn named(rows: &'static [Row], name: &str) -> &'static Row {
     &rows[i]
 }
 
-const fn same(a: &str, b: &str) -> bool {
+/// The row of that name, if there is one.
+pub const fn find(rows: &'static [Row], name: &str) -> Option<&'static Row> {
+    let mut i = 0;
+    while i < rows.len() {
+        if same(rows[i].name, name) {
+            return Some(&rows[i]);
+        }
+        i += 1;
+    }
+    None
+}
+
+/// Whether two names are the same, also where constants are computed.
+pub const fn same(a: &str, b: &str) -> bool {
     let (a, b) = (a.as_bytes(), b.as_bytes());
     let mut i = 0;
     while i < a.len() && i < b.len() && a[i] == b[i] {

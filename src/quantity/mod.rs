@@ -29,7 +29,7 @@ mod tree;
 pub mod unit;
 mod words;
 
-pub use argument::{ARGUMENTS, default_of, named};
+pub use argument::{ARGUMENTS, default_of, find, named, same};
 pub use field::{Field, Named, Place, Word, nearest};
 pub use note::{Caution, Note, Notes};
 pub use noun::{Noun, checked, missing_word, only_known, unknown_word, word};

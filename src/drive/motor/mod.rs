@@ -7,8 +7,8 @@ mod fit; // equivalent circuit from the nameplate
 mod inverse; // current → power
 mod losses; // what the plate fixes before the leakage is known
 mod nameplate; // what the plate says, and what it leaves open
-mod shaft; // speed and torque of the shaft
-mod quadrature; // a table's shortcut: active and magnetising current, and back
+mod quadrature;
+mod shaft; // speed and torque of the shaft // a table's shortcut: active and magnetising current, and back
 
 pub use energised::{Energised, OperatingPoint, Sensitivity};
 pub use equivalent_circuit::{EquivalentCircuit, Supply};

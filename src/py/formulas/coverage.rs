@@ -1,15 +1,14 @@
 //! `pinfilm.coverage`: which joints a timer, a counter or a round really reaches, and how long they wait.
 
-use super::declare::{Floats, Formula, Outcome, Own, answered, by_hand, formulas, own_row, results_of, row};
-use super::given::{Argument, Given, Values};
+use super::given::Values;
 use super::outcomes::classes::{EveryNth, LockTime, ManualInterval, PointsCoverage, TimerCoverage};
 use super::outcomes::{list, whole_number};
-use super::spread::{spread, whole};
+use super::prelude::*;
+use super::spread::whole;
 use crate::error::{Code, Error, Result};
-use crate::lubrication::coverage::{self, ManualRounds, Timer, Wait};
 use crate::lubrication::Manual;
-use crate::quantity::{Noun, Row};
-use pyo3::prelude::*;
+use crate::lubrication::coverage::{self, ManualRounds, Timer, Wait};
+use crate::quantity::Row;
 
 /// A single number, for formulas whose results are lists.
 fn single(given: &Given<'_>, row: &'static Row) -> PyResult<f64> {
@@ -56,16 +55,21 @@ fn wait_lists<'py>(py: Python<'py>, waits: &[Wait]) -> PyResult<[Bound<'py, PyAn
 /// Parameters
 /// ----------
 /// step : float
-///     Step round a circle of length 1, whose whole part does not matter; @R.
+///     Step round a circle of length 1, whose whole part does not matter; -1000000000 to 1000000000.
 /// count : int
-///     Number of points, the first at 0; @R.
+///     Number of points, the first at 0; 1 to 1000000000000000.
 ///
 /// Returns
 /// -------
 /// list of (float, int)
 ///     Length of the gaps and how many have it, shortest first: one, two or three pairs.
 ///
-/// @E Arrays are not accepted.
+/// Raises
+/// ------
+/// InputError
+///     A number outside its range or not finite. Arrays are not accepted.
+/// UnitError
+///     A quantity with a unit.
 ///
 /// Notes
 /// -----
@@ -80,7 +84,7 @@ fn wait_lists<'py>(py: Python<'py>, waits: &[Wait]) -> PyResult<[Bound<'py, PyAn
 /// --------
 /// >>> from pinfilm import coverage
 /// >>> [(round(length, 6), count) for length, count in coverage.three_gaps(0.6180339887498949, 5)]
-/// @O
+/// [(0.145898, 2), (0.236068, 3)]
 #[pyfunction]
 #[pyo3(signature = (step, count))]
 pub fn three_gaps(step: Given<'_>, count: Given<'_>) -> PyResult<Vec<(f64, u64)>> {
@@ -94,24 +98,30 @@ pub fn three_gaps(step: Given<'_>, count: Given<'_>) -> PyResult<Vec<(f64, u64)>
 /// Parameters
 /// ----------
 /// circuit_time_s : float
-///     Time of one revolution of the chain; @R.
+///     Time of one revolution of the chain; 0.001 to 10000000000 s.
 /// run_s : float
-///     Time for which oil is given; @R.
+///     Time for which oil is given; 0.001 to 10000000000 s.
 /// dwell_s : float
-///     Pause until the next run; @R.
+///     Pause until the next run; 0 to 10000000000 s.
 ///
 /// Returns
 /// -------
 /// TimerCoverage
 ///     Waits in circuits with their shares of shots and joints, share never reached, mean and worst wait.
 ///
-/// @E Arrays are not accepted.
+/// Raises
+/// ------
+/// InputError
+///     A number outside its range or not finite. Arrays are not accepted.
+/// UnitError
+///     A quantity of another dimension than the name says.
 ///
 /// Notes
 /// -----
-/// Exact in whole milliseconds: a timer against a chain is a rotation of a circle, and the waits take at most three values.
-/// If the run is not longer than the greatest common divisor of circuit and period the pattern is locked: some joints are
-/// shot again and again, the others never. Assumes joints all round the loop, constant speed and a steady clock.
+/// Exact in whole milliseconds: a timer against a chain is a rotation of a circle, and the waits take at most three
+/// values. If the run is not longer than the greatest common divisor of circuit and period the pattern is locked: some
+/// joints are shot again and again, the others never. Assumes joints all round the loop, constant speed and a steady
+/// clock.
 ///
 /// References
 /// ----------
@@ -122,9 +132,9 @@ pub fn three_gaps(step: Given<'_>, count: Given<'_>) -> PyResult<Vec<(f64, u64)>
 /// >>> from pinfilm import coverage
 /// >>> oven = coverage.timer_coverage(1200, run_s=600, dwell_s=3000)
 /// >>> oven.never_reached, oven.wait_circuits
-/// @O
+/// (0.5, (3,))
 /// >>> coverage.timer_coverage(1200, run_s=900, dwell_s=2820).wait_circuits
-/// @O
+/// (3, 10, 13)
 #[pyfunction]
 #[pyo3(signature = (circuit_time_s, run_s, dwell_s))]
 pub fn timer_coverage(
@@ -158,20 +168,26 @@ pub fn timer_coverage(
 /// Parameters
 /// ----------
 /// circuit_time_s : float
-///     Time of one revolution of the chain; @R.
+///     Time of one revolution of the chain; 0.001 to 10000000000 s.
 /// run_s : float
-///     Time for which oil is given; @R.
+///     Time for which oil is given; 0.001 to 10000000000 s.
 /// dwell_s : float
-///     Pause until the next run; @R.
+///     Pause until the next run; 0 to 10000000000 s.
 /// delays_s : sequence of float
-///     Travel time of the chain from a reference point to each application point; @R.
+///     Travel time of the chain from a reference point to each application point; -10000000000 to 10000000000 s.
 ///
 /// Returns
 /// -------
 /// PointsCoverage
 ///     Waits in circuits with their shares of shots and joints, and the share never reached.
 ///
-/// @E A pattern that repeats too late to be walked is an error (`unsupported`); arrays of times are not accepted.
+/// Raises
+/// ------
+/// InputError
+///     A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN. A
+///     pattern that repeats too late to be walked is an error (`unsupported`); arrays of times are not accepted.
+/// UnitError
+///     A quantity of another dimension than the name says.
 ///
 /// Notes
 /// -----
@@ -186,7 +202,7 @@ pub fn timer_coverage(
 /// --------
 /// >>> from pinfilm import coverage
 /// >>> coverage.points_coverage(1200, 400, 3200, [0, 400, 800]).never_reached
-/// @O
+/// 0.0
 #[pyfunction]
 #[pyo3(signature = (circuit_time_s, run_s, dwell_s, delays_s))]
 pub fn points_coverage(
@@ -212,22 +228,28 @@ pub fn points_coverage(
 /// Parameters
 /// ----------
 /// joints : array_like
-///     Joints of one strand, counted; @R.
+///     Joints of one strand, counted; 1 to 1000000000.
 /// circuit_time_s : array_like
-///     Time of one revolution of the chain; @R.
+///     Time of one revolution of the chain; 0.001 to 10000000000 s.
 /// run_s : array_like
-///     Time for which oil is given; @R.
+///     Time for which oil is given; 0.001 to 10000000000 s.
 /// dwell_s : array_like
-///     Pause until the next run; @R.
+///     Pause until the next run; 0 to 10000000000 s.
 /// delays_s : sequence of float, optional
-///     Travel time of the chain from a reference point to each application point; @R. One point at 0 s if not given.
+///     Travel time of the chain from a reference point to each application point; -10000000000 to 10000000000 s. One
+///     point at 0 s if not given.
 ///
 /// Returns
 /// -------
 /// int or ndarray
 ///     Joints reached.
 ///
-/// @E
+/// Raises
+/// ------
+/// InputError
+///     A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+/// UnitError
+///     A quantity of another dimension than the name says.
 ///
 /// Notes
 /// -----
@@ -242,9 +264,9 @@ pub fn points_coverage(
 /// --------
 /// >>> from pinfilm import coverage
 /// >>> coverage.reached_joints(900, 1200, 600, 3000)
-/// @O
+/// 450
 /// >>> coverage.reached_joints(900, 1200, 600, 3000, delays_s=[0, 600])
-/// @O
+/// 900
 #[pyfunction]
 #[pyo3(signature = (joints, circuit_time_s, run_s, dwell_s, delays_s = None))]
 pub fn reached_joints<'py>(
@@ -274,25 +296,33 @@ pub fn reached_joints<'py>(
 /// Parameters
 /// ----------
 /// joints : array_like
-///     Joints of one strand, counted; @R.
+///     Joints of one strand, counted; 1 to 1000000000.
 /// n : array_like
-///     The counter doses every n-th joint; @R.
+///     The counter doses every n-th joint; 1 to 1000000000.
 /// attachment_every : array_like, optional
-///     Joints from one attachment to the next, which must divide the number of joints; @R. Not given: nothing is in the way.
+///     Joints from one attachment to the next, which must divide the number of joints; 1 to 1000000. Not given: nothing
+///     is in the way.
 /// blocked : sequence of int, optional
-///     Joints of that pattern, counted from 0, whose gap is hidden from the applicator; @R.
+///     Joints of that pattern, counted from 0, whose gap is hidden from the applicator; 0 to 1000000.
 ///
 /// Returns
 /// -------
 /// EveryNth
 ///     Joints reached and never reached, spacing of the dosed joints and wait in circuits; whole numbers, or arrays.
 ///
-/// @E Attachments that do not close on the loop are an error.
+/// Raises
+/// ------
+/// InputError
+///     A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+///     Attachments that do not close on the loop are an error.
+/// UnitError
+///     A quantity with a unit.
 ///
 /// Notes
 /// -----
-/// Reached are N/gcd(N, n), less those whose shots always meet an attachment (Chinese remainder theorem). A loop without
-/// a cranked link has an even number of joints: n must then be odd. Exact, but one joint miscounted changes it all.
+/// Reached are N/gcd(N, n), less those whose shots always meet an attachment (Chinese remainder theorem). A loop
+/// without a cranked link has an even number of joints: n must then be odd. Exact, but one joint miscounted changes it
+/// all.
 ///
 /// References
 /// ----------
@@ -302,9 +332,9 @@ pub fn reached_joints<'py>(
 /// --------
 /// >>> from pinfilm import coverage
 /// >>> coverage.every_nth(900, 7)
-/// @O
+/// EveryNth(reached=900, never=0, spacing=1, wait_circuits=7)
 /// >>> coverage.every_nth(2400, 4, attachment_every=6, blocked=[0, 1]).reached
-/// @O
+/// 400
 #[pyfunction]
 #[pyo3(signature = (joints, n, attachment_every = None, blocked = None))]
 pub fn every_nth<'py>(
@@ -347,17 +377,18 @@ formulas! { "coverage"
     /// Parameters
     /// ----------
     /// circuit_time_s : array_like
-    ///     Time of one revolution of the chain; @R.
+    ///     Time of one revolution of the chain; 0.001 to 10000000000 s.
     /// run_s : array_like
-    ///     Time for which oil is given; @R.
+    ///     Time for which oil is given; 0.001 to 10000000000 s.
     /// dwell_s : array_like
-    ///     Pause until the next run; @R.
+    ///     Pause until the next run; 0 to 10000000000 s.
     /// ratio_error : array_like
-    ///     Relative error of circuit over period, for the wandering time its root mean square; @R.
+    ///     Relative error of circuit over period, for the wandering time its root mean square; above 0 and at most 0.5.
     /// correlation_h : array_like, optional
-    ///     Time over which the speed keeps its error; @R; 8 h if not given.
+    ///     Time over which the speed keeps its error; above 0 and at most 10000 h; 8 h if not given.
     /// lock_circuits : array_like, optional
-    ///     Circuits after which the pattern repeats; @R. Not given: exactly those of circuit and timer, which makes a near
+    ///     Circuits after which the pattern repeats; 1 to 10000000000000 circuits. Not given: exactly those of circuit
+    ///     and timer, which makes a near
     ///     miss of a simple fraction no lock at all.
     ///
     /// Returns
@@ -365,7 +396,13 @@ formulas! { "coverage"
     /// LockTime
     ///     Width of the starved stretch and how long it starves under a constant and under a wandering error.
     ///
-    /// @E A run that leaves nothing starved has no lock: an error for numbers, NaN in arrays.
+    /// Raises
+    /// ------
+    /// InputError
+    ///     A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN. A
+    ///     run that leaves nothing starved has no lock: an error for numbers, NaN in arrays.
+    /// UnitError
+    ///     A quantity of another dimension than the name says.
     ///
     /// Notes
     /// -----
@@ -381,13 +418,14 @@ formulas! { "coverage"
     /// >>> from pinfilm import coverage
     /// >>> lock = coverage.lock_time_s(1200, 600, 3000, ratio_error=0.005)
     /// >>> round(lock.starved_s), round(lock.constant_s), round(lock.random_s)
-    /// @O
-    fn lock_time_s(circuit_time_s: Own, run_s: Own, dwell_s: Own, ratio_error: Own; correlation_h: Own, lock_circuits: Own)
-        -> LockTime = |circuit, run, dwell, error, correlation, lock: f64| {
+    /// (600, 120000, 500000)
+    fn lock_time_s(
+        circuit_time_s: Own, run_s: Own, dwell_s: Own, ratio_error: Own; correlation_h: Own, lock_circuits: Own
+    ) -> LockTime = |circuit, run, dwell, error, correlation, lock: f64| {
             let found = Timer::new(circuit, run, dwell)?.coverage();
             let lock = if lock.is_nan() { found.lock_den } else { whole("lock_circuits", lock)? };
             let time = coverage::lock_time(circuit, run, run + dwell, lock, error, correlation).ok_or_else(|| {
-                let message = format!("a run of {run} s leaves no joint unreached after {lock} circuits: there is no lock");
+                let message = format!("a run of {run} s leaves no joint unreached in {lock} circuits: no lock");
                 Error::new(Code::NoAnswer, "run_s", message).number(run).unit("s")
             })?;
             Ok([time.starved, time.constant, time.random, f64::from(u8::from(time.contiguous))])
@@ -398,27 +436,32 @@ formulas! { "coverage"
     /// Parameters
     /// ----------
     /// circuit_time_s : array_like
-    ///     Time of one revolution of the chain; @R.
+    ///     Time of one revolution of the chain; 0.001 to 10000000000 s.
     /// run_s : array_like
-    ///     Time for which oil is given; @R.
+    ///     Time for which oil is given; 0.001 to 10000000000 s.
     /// dwell_s : array_like
-    ///     Pause until the next run; @R.
+    ///     Pause until the next run; 0 to 10000000000 s.
     /// speed_tolerance_pct : array_like
-    ///     How far circuit time and timer may drift apart; @R.
+    ///     How far circuit time and timer may drift apart; above 0 and at most 49.9 %.
     /// longest_wait_h : array_like
-    ///     Longest wait a joint may have; @R.
+    ///     Longest wait a joint may have; above 0 and at most 1000000000 h.
     ///
     /// Returns
     /// -------
     /// float or ndarray
     ///     Risk, 0 to 1. Reject a setting above 0.05.
     ///
-    /// @E
+    /// Raises
+    /// ------
+    /// InputError
+    ///     A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    /// UnitError
+    ///     A quantity of another dimension than the name says.
     ///
     /// Notes
     /// -----
-    /// Errors are taken as uniform within the tolerance. Where the wait spans many cycles the starved errors near all simple
-    /// fractions are united, good to 0.01; else 1001 errors are judged exactly.
+    /// Errors are taken as uniform within the tolerance. Where the wait spans many cycles the starved errors near all
+    /// simple fractions are united, good to 0.01; else 1001 errors are judged exactly.
     ///
     /// References
     /// ----------
@@ -428,8 +471,9 @@ formulas! { "coverage"
     /// --------
     /// >>> from pinfilm import coverage
     /// >>> coverage.lock_risk(5716, 15336, 11540, speed_tolerance_pct=0.5, longest_wait_h=3)
-    /// @O
-    fn lock_risk(circuit_time_s: Own, run_s: Own, dwell_s: Own, speed_tolerance_pct: Own, longest_wait_h: Own) -> Floats =
+    /// 1.0
+    fn lock_risk(circuit_time_s: Own, run_s: Own, dwell_s: Own, speed_tolerance_pct: Own, longest_wait_h: Own)
+        -> Floats =
         |circuit, run, dwell, tolerance, wait| coverage::lock_risk(circuit, run + dwell, run, tolerance, wait);
 
     /// Time between two visits of a manual round at one joint: mean, spread and quantiles.
@@ -437,18 +481,24 @@ formulas! { "coverage"
     /// Parameters
     /// ----------
     /// interval_h : array_like
-    ///     Mean time between two rounds; @R.
+    ///     Mean time between two rounds; above 0 and at most 1000000 h.
     /// interval_cv : array_like
-    ///     Scatter of that time: standard deviation over mean; @R.
+    ///     Scatter of that time: standard deviation over mean; 0.01 to 3.
     /// miss_share : array_like
-    ///     Share of joints that a round misses by chance; @R.
+    ///     Share of joints that a round misses by chance; 0 to 0.99.
     ///
     /// Returns
     /// -------
     /// ManualInterval
     ///     Mean, standard deviation and 5, 50 and 95 % quantiles in hours; floats or arrays.
     ///
-    /// @E Rounds that miss so many joints that one in twenty waits for 400 rounds are an error (`not_converged`).
+    /// Raises
+    /// ------
+    /// InputError
+    ///     A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    ///     Rounds that miss so many joints that one in twenty waits for 400 rounds are an error (`not_converged`).
+    /// UnitError
+    ///     A quantity of another dimension than the name says.
     ///
     /// Notes
     /// -----
@@ -463,7 +513,7 @@ formulas! { "coverage"
     /// >>> from pinfilm import coverage
     /// >>> visits = coverage.manual_interval(8, 0.3, 0.05)
     /// >>> round(visits.mean_h, 4), round(visits.sd_h, 4), round(visits.p95_h, 4)
-    /// @O
+    /// (8.4211, 3.0998, 14.062)
     fn manual_interval(interval_h: Manual, interval_cv: Manual, miss_share: Manual) -> ManualInterval =
         |interval, spread, miss| {
             let rounds = ManualRounds { interval, spread, miss };

@@ -3,7 +3,7 @@
 
 use super::spread::Answer;
 use crate::error::{Code, Error};
-use crate::quantity::{ARGUMENTS, Row, nearest};
+use crate::quantity::{ARGUMENTS, OUTCOMES, Row, find, nearest, same};
 use pyo3::prelude::*;
 
 /// A formula as the glossary and the tests see it.
@@ -58,23 +58,6 @@ impl Outcome<2> for (Floats, Floats) {
     }
 }
 
-/// The row of arguments and results of that name, if there is one.
-pub const fn own_row(name: &str) -> Option<&'static Row> {
-    let mut i = 0;
-    while i < ARGUMENTS.len() {
-        let (a, b) = (ARGUMENTS[i].name.as_bytes(), name.as_bytes());
-        let mut k = 0;
-        while k < a.len() && k < b.len() && a[k] == b[k] {
-            k += 1;
-        }
-        if k == a.len() && k == b.len() {
-            return Some(&ARGUMENTS[i]);
-        }
-        i += 1;
-    }
-    None
-}
-
 /// Names the rows of arguments and results beyond surveys, beside the nouns in declarations.
 pub struct Own;
 
@@ -116,13 +99,15 @@ macro_rules! row {
 
 /// Declares the formulas of a module.
 ///
-/// A line is `fn name(argument: Noun, …; optional: Noun, … | choice: CoreEnum, …) -> Outcome = core function;`. The noun
-/// is the one whose row of the same name the argument is read by, `Own` for rows of formulas alone. The core function
-/// gets the arguments in SI and in this order.
+/// A line is `fn name(argument: Noun, …; optional: Noun, … | choice: CoreEnum, …) -> Outcome = core function;`. The
+/// noun is the one whose row of the same name the argument is read by, `Own` for rows of formulas alone. The core
+/// function gets the arguments in SI and in this order.
 macro_rules! formulas {
     ($module:literal $(
         $(#[doc = $doc:literal])+
-        fn $name:ident ( $($arg:ident : $noun:ident),+ $(; $($opt:ident : $opt_noun:ident),+)? $(| $($word:ident : $choice:ty),+)? )
+        fn $name:ident (
+            $($arg:ident : $noun:ident),+ $(; $($opt:ident : $opt_noun:ident),+)? $(| $($word:ident : $choice:ty),+)?
+        )
             -> $out:ty = $core:expr;
     )+) => {
         $(
@@ -141,7 +126,7 @@ macro_rules! formulas {
                     $(Argument::read(&$arg, row!($noun, $arg))?,)+
                     $($(Argument::or_default($opt.as_ref(), row!($opt_noun, $opt))?,)+)?
                 ];
-                let rows = <$out as Outcome<_>>::rows(const { own_row(stringify!($name)) });
+                let rows = <$out as Outcome<_>>::rows(const { find(ARGUMENTS, stringify!($name)) });
                 let values = spread(py, &arguments, rows, |[$($arg),+ $(, $($opt),+)?]| {
                     answered(($core)($($arg),+ $(, $($opt),+)? $(, $($word),+)?))
                 })?;
@@ -163,7 +148,6 @@ macro_rules! formulas {
 
 /// The rows of the results of a formula: those of its outcome, or the one of its own name.
 pub const fn results_of(name: &'static str, outcome: &str) -> &'static [Row] {
-    use crate::quantity::OUTCOMES;
     let mut i = 0;
     while i < OUTCOMES.len() {
         if same(OUTCOMES[i].0, outcome) {
@@ -171,19 +155,10 @@ pub const fn results_of(name: &'static str, outcome: &str) -> &'static [Row] {
         }
         i += 1;
     }
-    match own_row(name) {
+    match find(ARGUMENTS, name) {
         Some(row) => std::slice::from_ref(row),
         None => &[],
     }
-}
-
-const fn same(a: &str, b: &str) -> bool {
-    let (a, b) = (a.as_bytes(), b.as_bytes());
-    let mut i = 0;
-    while i < a.len() && i < b.len() && a[i] == b[i] {
-        i += 1;
-    }
-    i == a.len() && i == b.len()
 }
 
 /// Declares, for the register, formulas that are written out: `name(argument: Noun, …) -> Outcome;`.

@@ -1,14 +1,10 @@
 //! `pinfilm.economics`: present value, rate of return, payback.
 
-use super::declare::{Floats, Formula, Outcome, Own, answered, by_hand, formulas, own_row, results_of, row};
 use super::flows::{for_each_project, of_one_project, words_of_projects};
-use super::given::{Argument, Given};
 use super::outcomes::list;
-use super::spread::spread;
+use super::prelude::*;
 use crate::economics::{self, Costs, IrrStatus, Payback};
 use crate::error::{Code, Error, Result};
-use crate::quantity::Noun;
-use pyo3::prelude::*;
 use pyo3::types::PyTuple;
 
 /// The time of a payback; an error that says what happens instead where there is none.
@@ -26,16 +22,21 @@ formulas! { "economics"
     /// Parameters
     /// ----------
     /// rate : array_like
-    ///     Discount rate of a year; @R.
+    ///     Discount rate of a year; above -1.
     /// years : array_like
-    ///     Years from now; @R.
+    ///     Years from now; at least 0 years.
     ///
     /// Returns
     /// -------
     /// float or ndarray
     ///     Factor.
     ///
-    /// @E
+    /// Raises
+    /// ------
+    /// InputError
+    ///     A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    /// UnitError
+    ///     A quantity of another dimension than the name says.
     ///
     /// Notes
     /// -----
@@ -49,7 +50,7 @@ formulas! { "economics"
     /// --------
     /// >>> from pinfilm import economics
     /// >>> round(economics.single_present_value_factor(0.03, 10), 4)
-    /// @O
+    /// 0.7441
     fn single_present_value_factor(rate: Own, years: Own) -> Floats = economics::single_present_value;
 
     /// Present value of one unit of money at every year end.
@@ -57,16 +58,21 @@ formulas! { "economics"
     /// Parameters
     /// ----------
     /// rate : array_like
-    ///     Discount rate of a year; @R.
+    ///     Discount rate of a year; above -1.
     /// years : array_like
-    ///     Years for which it is paid; @R.
+    ///     Years for which it is paid; at least 0 years.
     ///
     /// Returns
     /// -------
     /// float or ndarray
     ///     Factor; the number of years at rate 0.
     ///
-    /// @E
+    /// Raises
+    /// ------
+    /// InputError
+    ///     A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    /// UnitError
+    ///     A quantity of another dimension than the name says.
     ///
     /// Notes
     /// -----
@@ -80,7 +86,7 @@ formulas! { "economics"
     /// --------
     /// >>> from pinfilm import economics
     /// >>> round(economics.uniform_present_value_factor(0.03, 10), 3)
-    /// @O
+    /// 8.53
     fn uniform_present_value_factor(rate: Own, years: Own) -> Floats = economics::uniform_present_value;
 
     /// Simple payback in days of an investment by yearly savings.
@@ -88,18 +94,24 @@ formulas! { "economics"
     /// Parameters
     /// ----------
     /// invest : array_like
-    ///     Capital needed now; @R.
+    ///     Capital needed now; any number money.
     /// saving_per_year : array_like
-    ///     Money saved in a year, evenly; @R.
+    ///     Money saved in a year, evenly; any number money.
     /// year_days : array_like, optional
-    ///     Days that make a year, of the calendar or of work; @R; 365 if not given.
+    ///     Days that make a year, of the calendar or of work; 1 to 366; 365 if not given.
     ///
     /// Returns
     /// -------
     /// float or ndarray
     ///     Days; 0 where there is nothing to pay back.
     ///
-    /// @E A saving that never pays back is an error for numbers (`no_answer`), NaN in arrays.
+    /// Raises
+    /// ------
+    /// InputError
+    ///     A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN. A
+    ///     saving that never pays back is an error for numbers (`no_answer`), NaN in arrays.
+    /// UnitError
+    ///     A quantity of another dimension than the name says.
     ///
     /// Notes
     /// -----
@@ -113,7 +125,7 @@ formulas! { "economics"
     /// --------
     /// >>> from pinfilm import economics
     /// >>> economics.payback_days(1000, 500)
-    /// @O
+    /// 730.0
     fn payback_days(invest: Costs, saving_per_year: Own; year_days: Costs) -> Floats =
         |invest, saving, days| time_of(economics::payback_days(invest, saving, days), "payback_days");
 }
@@ -123,16 +135,21 @@ formulas! { "economics"
 /// Parameters
 /// ----------
 /// rate : array_like
-///     Discount rate of a year; @R.
+///     Discount rate of a year; above -1.
 /// cash_flows : array_like
-///     Money now, then at the end of each year, along the last axis; @R.
+///     Money now, then at the end of each year, along the last axis; any number money.
 ///
 /// Returns
 /// -------
 /// float or ndarray
 ///     Net present value; one for each project where `cash_flows` has more axes, broadcast with `rate`.
 ///
-/// @E
+/// Raises
+/// ------
+/// InputError
+///     A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+/// UnitError
+///     A quantity of another dimension than the name says.
 ///
 /// Notes
 /// -----
@@ -146,7 +163,7 @@ formulas! { "economics"
 /// --------
 /// >>> from pinfilm import economics
 /// >>> round(economics.npv(0.08, [-40000, 5000, 8000, 12000, 30000]), 3)
-/// @O
+/// 3065.223
 #[pyfunction]
 #[pyo3(signature = (rate, cash_flows))]
 pub fn npv<'py>(py: Python<'py>, rate: Given<'py>, cash_flows: Given<'py>) -> PyResult<Floats> {
@@ -158,14 +175,20 @@ pub fn npv<'py>(py: Python<'py>, rate: Given<'py>, cash_flows: Given<'py>) -> Py
 /// Parameters
 /// ----------
 /// cash_flows : array_like
-///     Money now, then at the end of each year, along the last axis; @R.
+///     Money now, then at the end of each year, along the last axis; any number money.
 ///
 /// Returns
 /// -------
 /// float or ndarray
 ///     Rate of a year; one for each project where `cash_flows` has more axes.
 ///
-/// @E Flows without such a rate are an error for one project (`no_answer`), NaN in arrays; `irr_status` says why.
+/// Raises
+/// ------
+/// InputError
+///     A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN. Flows
+///     without such a rate are an error for one project (`no_answer`), NaN in arrays; `irr_status` says why.
+/// UnitError
+///     A quantity of another dimension than the name says.
 ///
 /// Notes
 /// -----
@@ -180,7 +203,7 @@ pub fn npv<'py>(py: Python<'py>, rate: Given<'py>, cash_flows: Given<'py>) -> Py
 /// --------
 /// >>> from pinfilm import economics
 /// >>> round(economics.irr([-3, 1, 1, 1, 1]), 6)
-/// @O
+/// 0.125898
 #[pyfunction]
 #[pyo3(signature = (cash_flows))]
 pub fn irr<'py>(py: Python<'py>, cash_flows: Given<'py>) -> PyResult<Floats> {
@@ -199,15 +222,20 @@ pub fn irr<'py>(py: Python<'py>, cash_flows: Given<'py>) -> PyResult<Floats> {
 /// Parameters
 /// ----------
 /// cash_flows : array_like
-///     Money now, then at the end of each year, along the last axis; @R.
+///     Money now, then at the end of each year, along the last axis; any number money.
 ///
 /// Returns
 /// -------
 /// str or list of str
-///     `unique`, `several`, `none` or `out_of_range`; a list of them for several projects in two axes, `nan` where a flow
-///     is not known.
+///     `unique`, `several`, `none` or `out_of_range`; a list of them for several projects in two axes, `nan` where a
+///     flow is not known.
 ///
-/// @E
+/// Raises
+/// ------
+/// InputError
+///     A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+/// UnitError
+///     A quantity of another dimension than the name says.
 ///
 /// Notes
 /// -----
@@ -221,7 +249,7 @@ pub fn irr<'py>(py: Python<'py>, cash_flows: Given<'py>) -> PyResult<Floats> {
 /// --------
 /// >>> from pinfilm import economics
 /// >>> economics.irr_status([-100, 230, -132])
-/// @O
+/// 'several'
 #[pyfunction]
 #[pyo3(signature = (cash_flows))]
 pub fn irr_status(cash_flows: Given<'_>) -> PyResult<Words> {
@@ -233,14 +261,19 @@ pub fn irr_status(cash_flows: Given<'_>) -> PyResult<Words> {
 /// Parameters
 /// ----------
 /// cash_flows : array_like
-///     Money now, then at the end of each year; @R. One project.
+///     Money now, then at the end of each year; any number money. One project.
 ///
 /// Returns
 /// -------
 /// tuple of float
 ///     Rates of a year above −1, rising; empty where there are none.
 ///
-/// @E
+/// Raises
+/// ------
+/// InputError
+///     A flow that is not finite.
+/// UnitError
+///     A quantity of another dimension than the name says.
 ///
 /// Notes
 /// -----
@@ -254,7 +287,7 @@ pub fn irr_status(cash_flows: Given<'_>) -> PyResult<Words> {
 /// --------
 /// >>> from pinfilm import economics
 /// >>> [round(rate, 9) for rate in economics.irr_roots([-100, 230, -132])]
-/// @O
+/// [0.1, 0.2]
 #[pyfunction]
 #[pyo3(signature = (cash_flows))]
 pub fn irr_roots<'py>(py: Python<'py>, cash_flows: Given<'py>) -> PyResult<Roots<'py>> {
@@ -267,14 +300,20 @@ pub fn irr_roots<'py>(py: Python<'py>, cash_flows: Given<'py>) -> PyResult<Roots
 /// Parameters
 /// ----------
 /// cash_flows : array_like
-///     Money now, then at the end of each year, along the last axis; @R.
+///     Money now, then at the end of each year, along the last axis; any number money.
 ///
 /// Returns
 /// -------
 /// float or ndarray
 ///     Years; 0 where there is nothing to pay back; one for each project where `cash_flows` has more axes.
 ///
-/// @E Flows that do not pay back are an error for one project (`no_answer`), NaN in arrays; `payback_status` says why.
+/// Raises
+/// ------
+/// InputError
+///     A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN. Flows
+///     that do not pay back are an error for one project (`no_answer`), NaN in arrays; `payback_status` says why.
+/// UnitError
+///     A quantity of another dimension than the name says.
 ///
 /// Notes
 /// -----
@@ -288,7 +327,7 @@ pub fn irr_roots<'py>(py: Python<'py>, cash_flows: Given<'py>) -> PyResult<Roots
 /// --------
 /// >>> from pinfilm import economics
 /// >>> round(economics.payback_years([-100, 60, 60]), 4)
-/// @O
+/// 1.6667
 #[pyfunction]
 #[pyo3(signature = (cash_flows))]
 pub fn payback_years<'py>(py: Python<'py>, cash_flows: Given<'py>) -> PyResult<Floats> {
@@ -300,16 +339,22 @@ pub fn payback_years<'py>(py: Python<'py>, cash_flows: Given<'py>) -> PyResult<F
 /// Parameters
 /// ----------
 /// rate : array_like
-///     Discount rate of a year; @R.
+///     Discount rate of a year; above -1.
 /// cash_flows : array_like
-///     Money now, then at the end of each year, along the last axis; @R.
+///     Money now, then at the end of each year, along the last axis; any number money.
 ///
 /// Returns
 /// -------
 /// float or ndarray
 ///     Years; one for each project where `cash_flows` has more axes, broadcast with `rate`.
 ///
-/// @E Flows that do not pay back are an error for one project (`no_answer`), NaN in arrays; `payback_status` says why.
+/// Raises
+/// ------
+/// InputError
+///     A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN. Flows
+///     that do not pay back are an error for one project (`no_answer`), NaN in arrays; `payback_status` says why.
+/// UnitError
+///     A quantity of another dimension than the name says.
 ///
 /// Notes
 /// -----
@@ -323,7 +368,7 @@ pub fn payback_years<'py>(py: Python<'py>, cash_flows: Given<'py>) -> PyResult<F
 /// --------
 /// >>> from pinfilm import economics
 /// >>> round(economics.discounted_payback_years(0.10, [-100, 60, 60]), 4)
-/// @O
+/// 1.9167
 #[pyfunction]
 #[pyo3(signature = (rate, cash_flows))]
 pub fn discounted_payback_years<'py>(py: Python<'py>, rate: Given<'py>, cash_flows: Given<'py>) -> PyResult<Floats> {
@@ -337,7 +382,7 @@ pub fn discounted_payback_years<'py>(py: Python<'py>, rate: Given<'py>, cash_flo
 /// Parameters
 /// ----------
 /// cash_flows : array_like
-///     Money now, then at the end of each year, along the last axis; @R.
+///     Money now, then at the end of each year, along the last axis; any number money.
 ///
 /// Returns
 /// -------
@@ -345,7 +390,12 @@ pub fn discounted_payback_years<'py>(py: Python<'py>, rate: Given<'py>, cash_flo
 ///     `pays_back`, `pays_back_then_loses`, `immediate`, `never`, `loses_after` or `beyond_horizon`; a list of them for
 ///     several projects in two axes, `nan` where a flow is not known.
 ///
-/// @E
+/// Raises
+/// ------
+/// InputError
+///     A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+/// UnitError
+///     A quantity of another dimension than the name says.
 ///
 /// Notes
 /// -----
@@ -359,7 +409,7 @@ pub fn discounted_payback_years<'py>(py: Python<'py>, rate: Given<'py>, cash_flo
 /// --------
 /// >>> from pinfilm import economics
 /// >>> economics.payback_status([[-100, 60, 60], [-100, 10, 10], [-100, -10, -10]])
-/// @O
+/// ['pays_back', 'beyond_horizon', 'never']
 #[pyfunction]
 #[pyo3(signature = (cash_flows))]
 pub fn payback_status(cash_flows: Given<'_>) -> PyResult<Words> {

@@ -1,11 +1,8 @@
 //! `pinfilm.electrics`: the 24 V cable to the injectors.
 
-use super::declare::{Floats, Formula, Outcome, Own, answered, formulas, own_row, results_of, row};
-use super::given::{Argument, Given};
-use super::spread::{spread, whole};
-use crate::quantity::Noun;
+use super::prelude::*;
+use super::spread::whole;
 use crate::supply::{self, Supply};
-use pyo3::prelude::*;
 
 formulas! { "electrics"
     /// Greatest resistance of a copper conductor at 20 °C.
@@ -13,16 +10,22 @@ formulas! { "electrics"
     /// Parameters
     /// ----------
     /// area_mm2 : array_like
-    ///     Nominal cross-section, one of the standard's; @R.
+    ///     Nominal cross-section, one of the standard's; 0.5 to 16 mm².
     /// conductor_class : array_like
-    ///     Class: 1 solid, 2 stranded, 5 or 6 flexible; @R.
+    ///     Class: 1 solid, 2 stranded, 5 or 6 flexible; 1 to 6.
     ///
     /// Returns
     /// -------
     /// float or ndarray
     ///     Resistance of one conductor in Ω/km.
     ///
-    /// @E A cross-section or class that the tables do not hold is an error.
+    /// Raises
+    /// ------
+    /// InputError
+    ///     A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN. A
+    ///     cross-section or class that the tables do not hold is an error.
+    /// UnitError
+    ///     A quantity of another dimension than the name says.
     ///
     /// Notes
     /// -----
@@ -36,7 +39,7 @@ formulas! { "electrics"
     /// --------
     /// >>> from pinfilm import electrics
     /// >>> round(electrics.conductor_resistance_ohm_per_km(1.5, 5), 4)
-    /// @O
+    /// 13.3
     fn conductor_resistance_ohm_per_km(area_mm2: Own, conductor_class: Supply) -> Floats =
         |area, class| supply::conductor_resistance(area, whole("conductor_class", class)?);
 
@@ -45,22 +48,28 @@ formulas! { "electrics"
     /// Parameters
     /// ----------
     /// current_a : array_like
-    ///     Current; @R.
+    ///     Current; 0 to 5000 A.
     /// length_m : array_like
-    ///     Length of the cable; @R.
+    ///     Length of the cable; 0 to 100000 m.
     /// area_mm2 : array_like
-    ///     Nominal cross-section; @R.
+    ///     Nominal cross-section; 0.5 to 16 mm².
     /// conductor_class : array_like
-    ///     Class: 1 solid, 2 stranded, 5 or 6 flexible; @R.
+    ///     Class: 1 solid, 2 stranded, 5 or 6 flexible; 1 to 6.
     /// temperature_c : array_like
-    ///     Temperature of the conductor; @R.
+    ///     Temperature of the conductor; -100 to 400 °C.
     ///
     /// Returns
     /// -------
     /// float or ndarray
     ///     Voltage lost there and back, in V.
     ///
-    /// @E A cross-section or class that the tables do not hold is an error.
+    /// Raises
+    /// ------
+    /// InputError
+    ///     A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN. A
+    ///     cross-section or class that the tables do not hold is an error.
+    /// UnitError
+    ///     A quantity of another dimension than the name says.
     ///
     /// Notes
     /// -----
@@ -74,8 +83,9 @@ formulas! { "electrics"
     /// --------
     /// >>> from pinfilm import electrics
     /// >>> round(electrics.voltage_drop_v(2.0, 50.0, 1.5, 5, 20.0), 4)
-    /// @O
-    fn voltage_drop_v(current_a: Own, length_m: Own, area_mm2: Own, conductor_class: Supply, temperature_c: Own) -> Floats =
+    /// 2.66
+    fn voltage_drop_v(current_a: Own, length_m: Own, area_mm2: Own, conductor_class: Supply, temperature_c: Own)
+        -> Floats =
         |current, length, area, class, temperature| {
             let resistance = supply::loop_resistance(length, area, whole("conductor_class", class)?, temperature)?;
             Ok(supply::voltage_drop(current, resistance))
@@ -86,24 +96,30 @@ formulas! { "electrics"
     /// Parameters
     /// ----------
     /// power_w : array_like
-    ///     Power of the device; @R.
+    ///     Power of the device; above 0 and at most 100000 W.
     /// length_m : array_like
-    ///     Length of the cable; @R.
+    ///     Length of the cable; 0 to 100000 m.
     /// area_mm2 : array_like
-    ///     Nominal cross-section; @R.
+    ///     Nominal cross-section; 0.5 to 16 mm².
     /// conductor_class : array_like
-    ///     Class: 1 solid, 2 stranded, 5 or 6 flexible; @R.
+    ///     Class: 1 solid, 2 stranded, 5 or 6 flexible; 1 to 6.
     /// temperature_c : array_like
-    ///     Temperature of the conductor; @R.
+    ///     Temperature of the conductor; -100 to 400 °C.
     /// supply_voltage_v : array_like, optional
-    ///     Voltage at the feeding end; @R; 24 V if not given.
+    ///     Voltage at the feeding end; 5 to 60 V; 24 V if not given.
     ///
     /// Returns
     /// -------
     /// float or ndarray
     ///     Voltage at the load in V.
     ///
-    /// @E A load that the cable cannot carry at any voltage is an error (`no_operating_point`).
+    /// Raises
+    /// ------
+    /// InputError
+    ///     A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN. A
+    ///     load that the cable cannot carry at any voltage is an error (`no_operating_point`).
+    /// UnitError
+    ///     A quantity of another dimension than the name says.
     ///
     /// Notes
     /// -----
@@ -117,9 +133,10 @@ formulas! { "electrics"
     /// --------
     /// >>> from pinfilm import electrics
     /// >>> round(electrics.load_voltage_v(60.0, 50.0, 1.5, 5, 40.0), 4)
-    /// @O
+    /// 19.611
     fn load_voltage_v(
-        power_w: Own, length_m: Own, area_mm2: Own, conductor_class: Supply, temperature_c: Own; supply_voltage_v: Supply
+        power_w: Own, length_m: Own, area_mm2: Own, conductor_class: Supply, temperature_c: Own;
+        supply_voltage_v: Supply
     ) -> Floats = |power, length, area, class, temperature, supply| {
         let resistance = supply::loop_resistance(length, area, whole("conductor_class", class)?, temperature)?;
         Ok(supply::constant_power_load(supply, power, resistance)?.voltage)

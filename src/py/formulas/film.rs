@@ -1,15 +1,11 @@
 //! `pinfilm.film`: pressure and oil film between pin and bush, as textbooks have them and as a reference solution.
 
-use super::declare::{Choice, Floats, Formula, Outcome, Own, answered, chosen, formulas, own_row, results_of, row};
-use super::given::{Argument, Given};
 use super::outcomes::classes::ReynoldsBearing;
-use super::spread::spread;
+use super::prelude::*;
 use crate::chain::Chain;
 use crate::error::{Code, Error, Result};
 use crate::joint::reynolds::{self, Cavitation};
 use crate::joint::{self, Eccentricity, LineContactFormula, Pair, STEEL, SqueezeFilm};
-use crate::quantity::Noun;
-use pyo3::prelude::*;
 
 impl Choice for SqueezeFilm {
     const WORDS: &'static [(&'static str, Self)] = &[("half", SqueezeFilm::Half), ("full", SqueezeFilm::Full)];
@@ -43,18 +39,23 @@ formulas! { "film"
     /// Parameters
     /// ----------
     /// load_n : array_like
-    ///     Load on the joint; @R.
+    ///     Load on the joint; above 0 and at most 100000000 N.
     /// pin_diameter_mm : array_like
-    ///     Diameter of the pin; @R.
+    ///     Diameter of the pin; 0.5 to 200 mm.
     /// joint_length_mm : array_like
-    ///     Length of the bush; @R.
+    ///     Length of the bush; 0.5 to 1000 mm.
     ///
     /// Returns
     /// -------
     /// float or ndarray
     ///     Pressure in MPa.
     ///
-    /// @E
+    /// Raises
+    /// ------
+    /// InputError
+    ///     A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    /// UnitError
+    ///     A quantity of another dimension than the name says.
     ///
     /// Notes
     /// -----
@@ -68,7 +69,7 @@ formulas! { "film"
     /// --------
     /// >>> from pinfilm import film
     /// >>> round(film.pressure_mpa(25000, 15, 46), 3)
-    /// @O
+    /// 36.232
     fn pressure_mpa(load_n: Own, pin_diameter_mm: Chain, joint_length_mm: Chain) -> Floats = joint::bearing_pressure;
 
     /// Sommerfeld number of a short journal bearing at an eccentricity.
@@ -76,21 +77,26 @@ formulas! { "film"
     /// Parameters
     /// ----------
     /// eccentricity_ratio : array_like
-    ///     Offset of the pin over the radial clearance; @R.
+    ///     Offset of the pin over the radial clearance; 0.000000001 to 0.999999999.
     /// length_to_diameter : array_like
-    ///     Length over diameter; @R.
+    ///     Length over diameter; 0.01 to 1000.
     ///
     /// Returns
     /// -------
     /// float or ndarray
     ///     S = (η N 2 R L/W) (R/c)² with N in revolutions per second.
     ///
-    /// @E
+    /// Raises
+    /// ------
+    /// InputError
+    ///     A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    /// UnitError
+    ///     A quantity with a unit.
     ///
     /// Notes
     /// -----
-    /// 1/S = π (L/D)² e/(1 − e²)² √(π²(1 − e²) + 16 e²). Half film, steady turning, rigid, isoviscous, bearing much shorter
-    /// than wide: a chain joint is none of that, and the film found this way is many times too thick.
+    /// 1/S = π (L/D)² e/(1 − e²)² √(π²(1 − e²) + 16 e²). Half film, steady turning, rigid, isoviscous, bearing much
+    /// shorter than wide: a chain joint is none of that, and the film found this way is many times too thick.
     ///
     /// References
     /// ----------
@@ -100,7 +106,7 @@ formulas! { "film"
     /// --------
     /// >>> from pinfilm import film
     /// >>> round(film.sommerfeld_short(0.6, 0.5), 6)
-    /// @O
+    /// 0.250119
     fn sommerfeld_short(eccentricity_ratio: Own, length_to_diameter: Own) -> Floats =
         |e, slenderness| joint::sommerfeld_short(Eccentricity::from_ratio(e), slenderness);
 
@@ -109,16 +115,21 @@ formulas! { "film"
     /// Parameters
     /// ----------
     /// sommerfeld : array_like
-    ///     Sommerfeld number; @R.
+    ///     Sommerfeld number; above 0 and at most 1000000000000.
     /// length_to_diameter : array_like
-    ///     Length over diameter; @R.
+    ///     Length over diameter; 0.01 to 1000.
     ///
     /// Returns
     /// -------
     /// float or ndarray
     ///     Offset of the pin over the radial clearance, 0 to 1.
     ///
-    /// @E
+    /// Raises
+    /// ------
+    /// InputError
+    ///     A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    /// UnitError
+    ///     A quantity with a unit.
     ///
     /// Notes
     /// -----
@@ -132,7 +143,7 @@ formulas! { "film"
     /// --------
     /// >>> from pinfilm import film
     /// >>> round(film.eccentricity_short(50, 0.5), 9)
-    /// @O
+    /// 0.008104465
     fn eccentricity_short(sommerfeld: Own, length_to_diameter: Own) -> Floats =
         |sommerfeld, slenderness| joint::eccentricity_short(sommerfeld, slenderness).map(Eccentricity::ratio);
 
@@ -141,17 +152,17 @@ formulas! { "film"
     /// Parameters
     /// ----------
     /// viscosity_mpa_s : array_like
-    ///     Dynamic viscosity; @R.
+    ///     Dynamic viscosity; 0.01 to 1000000000 mPa s.
     /// radius_mm : array_like
-    ///     Radius of the pin; @R.
+    ///     Radius of the pin; above 0 and at most 10000000 mm.
     /// length_mm : array_like
-    ///     Length of the bush; @R.
+    ///     Length of the bush; above 0 and at most 100000 mm.
     /// load_n : array_like
-    ///     Load; @R.
+    ///     Load; above 0 and at most 100000000 N.
     /// clearance_um : array_like
-    ///     Radial clearance; @R.
+    ///     Radial clearance; above 0 and at most 100000 µm.
     /// e1, e2 : array_like
-    ///     Offset over clearance at start and end; @R.
+    ///     Offset over clearance at start and end; 0 to 0.999999999.
     /// film : {'half', 'full'}, optional
     ///     Which part of the film carries: the closing half (as if not given) or, flooded under pressure, all of it.
     ///
@@ -160,7 +171,13 @@ formulas! { "film"
     /// float or ndarray
     ///     Time in s.
     ///
-    /// @E An end before the start is an error.
+    /// Raises
+    /// ------
+    /// InputError
+    ///     A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN. An
+    ///     end before the start is an error.
+    /// UnitError
+    ///     A quantity of another dimension than the name says.
     ///
     /// Notes
     /// -----
@@ -175,7 +192,7 @@ formulas! { "film"
     /// --------
     /// >>> from pinfilm import film
     /// >>> round(film.squeeze_time_short_s(200, 7.5, 30, 5000, 50, 0.1, 0.999), 4)
-    /// @O
+    /// 113.7708
     fn squeeze_time_short_s(
         viscosity_mpa_s: Own, radius_mm: Own, length_mm: Own, load_n: Own, clearance_um: Own, e1: Own, e2: Own
         | film: SqueezeFilm
@@ -191,19 +208,24 @@ formulas! { "film"
     /// Parameters
     /// ----------
     /// eccentricity_ratio : array_like
-    ///     Offset of the pin over the radial clearance; @R, and at most 0.999.
+    ///     Offset of the pin over the radial clearance; 0.000000001 to 0.999999999, and at most 0.999.
     /// length_to_diameter : array_like
-    ///     Length over diameter; @R.
+    ///     Length over diameter; 0.01 to 1000.
     /// cavitation : {'reynolds', 'half', 'full'}, optional
-    ///     What happens below ambient pressure: the film ruptures (as if not given), negative pressures are left out, or they
-    ///     count.
+    ///     What happens below ambient pressure: the film ruptures (as if not given), negative pressures are left out,
+    ///     or they count.
     ///
     /// Returns
     /// -------
     /// ReynoldsBearing
     ///     Sommerfeld number, attitude angle, friction, flow, side flow and pressure ratio, each a float or an array.
     ///
-    /// @E
+    /// Raises
+    /// ------
+    /// InputError
+    ///     A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    /// UnitError
+    ///     A quantity with a unit.
     ///
     /// Notes
     /// -----
@@ -219,7 +241,7 @@ formulas! { "film"
     /// >>> from pinfilm import film
     /// >>> bearing = film.reynolds_bearing(0.8, 1.0)
     /// >>> round(bearing.sommerfeld, 3), round(bearing.attitude_deg, 1)
-    /// @O
+    /// (0.045, 36.2)
     fn reynolds_bearing(eccentricity_ratio: Own, length_to_diameter: Own | cavitation: Cavitation) -> ReynoldsBearing =
         |e, slenderness, cavitation| {
             reynolds::reynolds_bearing(e, slenderness, cavitation).map(|bearing| [
@@ -238,17 +260,18 @@ formulas! { "film"
     /// Parameters
     /// ----------
     /// viscosity_mpa_s : array_like
-    ///     Dynamic viscosity at ambient pressure; @R.
+    ///     Dynamic viscosity at ambient pressure; 0.01 to 1000000000 mPa s.
     /// speed_m_per_s : array_like
-    ///     Entraining speed, the mean of both surfaces; @R.
+    ///     Entraining speed, the mean of both surfaces; 0 to 1000 m/s.
     /// load_n_per_mm : array_like
-    ///     Load over length; @R.
+    ///     Load over length; above 0 and at most 1000000 N/mm.
     /// radius_mm : array_like
-    ///     Reduced radius; for a pin of radius R in a bush with clearance c it is R (R + c)/c; @R.
+    ///     Reduced radius; for a pin of radius R in a bush with clearance c it is R (R + c)/c; above 0 and at most
+    ///     10000000 mm.
     /// pressure_viscosity_per_gpa : array_like
-    ///     Pressure-viscosity coefficient; @R.
+    ///     Pressure-viscosity coefficient; 0 to 200 1/GPa.
     /// modulus_gpa : array_like, optional
-    ///     Elastic modulus E′ of the pair; @R; that of steel on steel, 226.374 GPa, if not given.
+    ///     Elastic modulus E′ of the pair; 0.001 to 2000 GPa; that of steel on steel, 226.374 GPa, if not given.
     /// formula : {'minimum', 'central', 'dowson_higginson'}, optional
     ///     Smallest film (as if not given), film in the middle, or the older formula for the smallest film.
     ///
@@ -257,13 +280,18 @@ formulas! { "film"
     /// float or ndarray
     ///     Film thickness in µm.
     ///
-    /// @E
+    /// Raises
+    /// ------
+    /// InputError
+    ///     A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    /// UnitError
+    ///     A quantity of another dimension than the name says.
     ///
     /// Notes
     /// -----
     /// With U = η u/(E′ R), W = w/(E′ R), G = α E′: smallest film over R is the larger of 3.10 U^0.6 W^−0.2 and
-    /// 1.714 U^0.694 G^0.568 W^−0.128; central 2.922 U^0.692 G^0.470 W^−0.166; older 2.65 U^0.7 G^0.54 W^−0.13. Smooth, fully
-    /// supplied with oil, isothermal. Taking the larger of soft and hard film is a closure of our own.
+    /// 1.714 U^0.694 G^0.568 W^−0.128; central 2.922 U^0.692 G^0.470 W^−0.166; older 2.65 U^0.7 G^0.54 W^−0.13. Smooth,
+    /// fully supplied with oil, isothermal. Taking the larger of soft and hard film is a closure of our own.
     ///
     /// References
     /// ----------
@@ -273,7 +301,7 @@ formulas! { "film"
     /// --------
     /// >>> from pinfilm import film
     /// >>> round(film.line_contact_film_um(100, 0.5, 100, 10, 20), 4)
-    /// @O
+    /// 0.297
     fn line_contact_film_um(
         viscosity_mpa_s: Own, speed_m_per_s: Own, load_n_per_mm: Own, radius_mm: Own, pressure_viscosity_per_gpa: Own;
         modulus_gpa: Own | formula: LineContactFormula
@@ -284,16 +312,21 @@ formulas! { "film"
     /// Parameters
     /// ----------
     /// height_ratio : array_like
-    ///     Distance of the mean planes over the combined roughness; @R.
+    ///     Distance of the mean planes over the combined roughness; -40 to 35.
     /// order : array_like
-    ///     Order n of the integral; @R. 5/2 for the load, 2 for the contact area.
+    ///     Order n of the integral; 0 to 10. 5/2 for the load, 2 for the contact area.
     ///
     /// Returns
     /// -------
     /// float or ndarray
     ///     F_n(H).
     ///
-    /// @E
+    /// Raises
+    /// ------
+    /// InputError
+    ///     A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    /// UnitError
+    ///     A quantity with a unit.
     ///
     /// Notes
     /// -----
@@ -307,6 +340,6 @@ formulas! { "film"
     /// --------
     /// >>> from pinfilm import film
     /// >>> round(film.asperity_integral(0.0, 2.5), 6)
-    /// @O
+    /// 0.616634
     fn asperity_integral(height_ratio: Own, order: Own) -> Floats = joint::asperity_integral;
 }

@@ -57,7 +57,10 @@ pub fn of_one_project(given: &Given<'_>) -> PyResult<Vec<f64>> {
 }
 
 /// A word for each project, and whether there was a single one; `nan` where a flow is not known.
-pub fn words_of_projects(given: &Given<'_>, word: impl Fn(&[f64]) -> &'static str) -> PyResult<(Vec<&'static str>, bool)> {
+pub fn words_of_projects(
+    given: &Given<'_>,
+    word: impl Fn(&[f64]) -> &'static str,
+) -> PyResult<(Vec<&'static str>, bool)> {
     let projects = Projects::read(given)?;
     if projects.shape.len() > 1 {
         let message = "cash_flows has more than two axes: give one project, or a table with one project in each row";

@@ -83,7 +83,9 @@ impl<'py> Argument<'py> {
             let plain = magnitude(object, self.row.name, Some(self.row))?;
             return self.raw(&plain);
         }
-        if object.hasattr("item")? && object.getattr_opt("ndim")?.is_some_and(|n| n.extract::<usize>().is_ok_and(|n| n == 0)) {
+        if object.hasattr("item")?
+            && object.getattr_opt("ndim")?.is_some_and(|n| n.extract::<usize>().is_ok_and(|n| n == 0))
+        {
             return self.raw(&object.call_method0("item")?); // a number of NumPy's own
         }
         if is_series(object)? {
@@ -164,7 +166,8 @@ impl<'py> Argument<'py> {
         let name = self.row.name;
         let kind = object.get_type().name().map_or_else(|_| "something else".into(), |name| name.to_string());
         let limit = self.row.allowed.words(self.row.unit);
-        let message = format!("{name} is of the type {kind}, but {} must be a number or an array of numbers", self.row.means);
+        let message =
+            format!("{name} is of the type {kind}, but {} must be a number or an array of numbers", self.row.means);
         Error::new(Code::WrongType, name, message).text_value(kind).unit(self.row.unit.label).limit(limit).into()
     }
 }

@@ -1,12 +1,8 @@
 //! `pinfilm.kinematics`: sprockets, chain length and chain speed.
 
-use super::declare::{Floats, Formula, Outcome, answered, formulas, own_row, results_of, row, Own};
-use super::given::{Argument, Given};
-use super::spread::spread;
+use super::prelude::*;
 use crate::chain::{self, Chain};
 use crate::circuit::Turn;
-use crate::quantity::Noun;
-use pyo3::prelude::*;
 
 formulas! { "kinematics"
     /// Diameter of the circle through the joints of a chain on a sprocket.
@@ -14,16 +10,21 @@ formulas! { "kinematics"
     /// Parameters
     /// ----------
     /// pitch_mm : array_like
-    ///     Pitch of the chain, joint to joint; @R.
+    ///     Pitch of the chain, joint to joint; 4 to 1000 mm.
     /// teeth : array_like
-    ///     Teeth of the sprocket; @R.
+    ///     Teeth of the sprocket; 3 to 200.
     ///
     /// Returns
     /// -------
     /// float or ndarray
     ///     Pitch diameter in mm.
     ///
-    /// @E
+    /// Raises
+    /// ------
+    /// InputError
+    ///     A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    /// UnitError
+    ///     A quantity of another dimension than the name says.
     ///
     /// Notes
     /// -----
@@ -37,7 +38,7 @@ formulas! { "kinematics"
     /// --------
     /// >>> from pinfilm import kinematics
     /// >>> round(kinematics.pitch_diameter_mm(25.4, 17), 3)
-    /// @O
+    /// 138.232
     fn pitch_diameter_mm(pitch_mm: Chain, teeth: Turn) -> Floats = chain::pitch_diameter;
 
     /// Angle by which one joint bends when it enters a sprocket.
@@ -45,14 +46,19 @@ formulas! { "kinematics"
     /// Parameters
     /// ----------
     /// teeth : array_like
-    ///     Teeth of the sprocket; @R.
+    ///     Teeth of the sprocket; 3 to 200.
     ///
     /// Returns
     /// -------
     /// float or ndarray
     ///     Angle in degrees; the joint straightens by the same angle when it leaves.
     ///
-    /// @E
+    /// Raises
+    /// ------
+    /// InputError
+    ///     A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    /// UnitError
+    ///     A quantity with a unit.
     ///
     /// Notes
     /// -----
@@ -66,7 +72,7 @@ formulas! { "kinematics"
     /// --------
     /// >>> from pinfilm import kinematics
     /// >>> kinematics.articulation_angle_deg(10)
-    /// @O
+    /// 36.0
     fn articulation_angle_deg(teeth: Turn) -> Floats = chain::articulation_angle;
 
     /// Ripple of the chain speed at constant speed of the shaft: greatest less least, over the mean.
@@ -74,14 +80,19 @@ formulas! { "kinematics"
     /// Parameters
     /// ----------
     /// teeth : array_like
-    ///     Teeth of the sprocket; @R.
+    ///     Teeth of the sprocket; 3 to 200.
     ///
     /// Returns
     /// -------
     /// float or ndarray
     ///     Ripple as a share of the mean speed.
     ///
-    /// @E
+    /// Raises
+    /// ------
+    /// InputError
+    ///     A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    /// UnitError
+    ///     A quantity with a unit.
     ///
     /// Notes
     /// -----
@@ -96,7 +107,7 @@ formulas! { "kinematics"
     /// --------
     /// >>> from pinfilm import kinematics
     /// >>> round(kinematics.speed_ripple(8), 4)
-    /// @O
+    /// 0.0781
     fn speed_ripple(teeth: Turn) -> Floats = chain::speed_ripple;
 
     /// Mean speed of a chain that a turning sprocket drives.
@@ -104,18 +115,23 @@ formulas! { "kinematics"
     /// Parameters
     /// ----------
     /// pitch_mm : array_like
-    ///     Pitch of the chain; @R.
+    ///     Pitch of the chain; 4 to 1000 mm.
     /// teeth : array_like
-    ///     Teeth of the sprocket; @R.
+    ///     Teeth of the sprocket; 3 to 200.
     /// speed_rpm : array_like
-    ///     Speed of the shaft; @R.
+    ///     Speed of the shaft; 0 to 100000 1/min.
     ///
     /// Returns
     /// -------
     /// float or ndarray
     ///     Chain speed in m/s.
     ///
-    /// @E
+    /// Raises
+    /// ------
+    /// InputError
+    ///     A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    /// UnitError
+    ///     A quantity of another dimension than the name says.
     ///
     /// Notes
     /// -----
@@ -129,7 +145,7 @@ formulas! { "kinematics"
     /// --------
     /// >>> from pinfilm import kinematics
     /// >>> round(kinematics.chain_speed_m_per_s(160, 8, 9.375), 6)
-    /// @O
+    /// 0.2
     fn chain_speed_m_per_s(pitch_mm: Chain, teeth: Turn, speed_rpm: Own) -> Floats = chain::chain_speed;
 
     /// Length of a chain over two sprockets, in pitches.
@@ -137,18 +153,23 @@ formulas! { "kinematics"
     /// Parameters
     /// ----------
     /// centre_mm : array_like
-    ///     Distance of the shafts; @R.
+    ///     Distance of the shafts; above 0 and at most 10000000 mm.
     /// pitch_mm : array_like
-    ///     Pitch of the chain; @R.
+    ///     Pitch of the chain; 4 to 1000 mm.
     /// teeth_1, teeth_2 : array_like
-    ///     Teeth of the two sprockets; @R.
+    ///     Teeth of the two sprockets; 3 to 200.
     ///
     /// Returns
     /// -------
     /// float or ndarray
     ///     Length in pitches, not yet rounded to a whole (better even) number.
     ///
-    /// @E
+    /// Raises
+    /// ------
+    /// InputError
+    ///     A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    /// UnitError
+    ///     A quantity of another dimension than the name says.
     ///
     /// Notes
     /// -----
@@ -162,26 +183,33 @@ formulas! { "kinematics"
     /// --------
     /// >>> from pinfilm import kinematics
     /// >>> round(kinematics.chain_length_pitches(762.0, 19.05, 17, 34), 4)
-    /// @O
-    fn chain_length_pitches(centre_mm: Own, pitch_mm: Chain, teeth_1: Own, teeth_2: Own) -> Floats = chain::chain_length;
+    /// 105.683
+    fn chain_length_pitches(centre_mm: Own, pitch_mm: Chain, teeth_1: Own, teeth_2: Own)
+        -> Floats = chain::chain_length;
 
     /// Distance of the shafts for a chain of so many pitches; the inverse of `chain_length_pitches`.
     ///
     /// Parameters
     /// ----------
     /// length_pitches : array_like
-    ///     Length of the closed chain; @R.
+    ///     Length of the closed chain; above 0 and at most 1000000 pitches.
     /// pitch_mm : array_like
-    ///     Pitch of the chain; @R.
+    ///     Pitch of the chain; 4 to 1000 mm.
     /// teeth_1, teeth_2 : array_like
-    ///     Teeth of the two sprockets; @R.
+    ///     Teeth of the two sprockets; 3 to 200.
     ///
     /// Returns
     /// -------
     /// float or ndarray
     ///     Centre distance in mm.
     ///
-    /// @E A chain too short to reach round both sprockets is an error too.
+    /// Raises
+    /// ------
+    /// InputError
+    ///     A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN. A
+    ///     chain too short to reach round both sprockets is an error too.
+    /// UnitError
+    ///     A quantity of another dimension than the name says.
     ///
     /// Notes
     /// -----
@@ -195,6 +223,7 @@ formulas! { "kinematics"
     /// --------
     /// >>> from pinfilm import kinematics
     /// >>> round(kinematics.centre_distance_mm(106, 19.05, 17, 34), 3)
-    /// @O
-    fn centre_distance_mm(length_pitches: Own, pitch_mm: Chain, teeth_1: Own, teeth_2: Own) -> Floats = chain::centre_distance;
+    /// 765.026
+    fn centre_distance_mm(length_pitches: Own, pitch_mm: Chain, teeth_1: Own, teeth_2: Own)
+        -> Floats = chain::centre_distance;
 }

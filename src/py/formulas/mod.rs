@@ -26,6 +26,16 @@ mod spread;
 pub mod tension;
 pub mod wear;
 
+/// What every module of formulas needs for its declarations.
+mod prelude {
+    pub use super::declare::{Choice, Floats, Formula, Outcome, Own, answered, chosen, results_of};
+    pub(super) use super::declare::{by_hand, formulas, row};
+    pub use super::given::{Argument, Given};
+    pub use super::spread::spread;
+    pub use crate::quantity::{ARGUMENTS, Noun, find};
+    pub use pyo3::prelude::*;
+}
+
 use declare::Formula;
 use pyo3::prelude::*;
 use pyo3::types::PyDict;
@@ -46,7 +56,8 @@ const ALL: &[&[Formula]] = &[
     economics::BY_HAND,
 ];
 
-/// Every formula: module, name, and the register rows of its arguments and results (name, unit, meaning, range, default).
+/// Every formula: module, name, and the register rows of its arguments and results (name, unit, meaning, range,
+/// default).
 #[pyfunction]
 pub fn formulas(py: Python<'_>) -> PyResult<Vec<Table<'_>>> {
     let row = |row: &crate::quantity::Row| -> PyResult<Bound<'_, PyDict>> {

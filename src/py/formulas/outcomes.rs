@@ -139,7 +139,7 @@ macro_rules! outcome_classes {
                     Ok($(equal(self.$field.bind(py), other.$field.bind(py))?)&&+)
                 }
                 fn __reduce__<'py>(slf: &Bound<'py, Self>) -> PyResult<super::Rebuilt<'py>> {
-                    super::rebuilt(slf.as_any(), slf.get().to_dict(slf.py())?.0)
+                    super::rebuilt(slf.as_any(), slf.get().to_dict(slf.py())?)
                 }
             }
 
@@ -177,14 +177,13 @@ impl<'py> IntoPyObject<'py> for Named<'py> {
 }
 
 /// How to make an object again: a callable and its arguments.
-type Rebuilt<'py> = (Bound<'py, PyAny>, (Bound<'py, PyAny>, (), Bound<'py, PyDict>));
+type Rebuilt<'py> = (Bound<'py, PyAny>, (Bound<'py, PyAny>, (), Named<'py>));
 
 /// `copyreg.__newobj_ex__`, which makes an object from keywords.
-fn rebuilt<'py>(object: &Bound<'py, PyAny>, keywords: Bound<'py, PyDict>) -> PyResult<Rebuilt<'py>> {
+fn rebuilt<'py>(object: &Bound<'py, PyAny>, keywords: Named<'py>) -> PyResult<Rebuilt<'py>> {
     let new = object.py().import("copyreg")?.getattr("__newobj_ex__")?;
     Ok((new, (object.get_type().into_any(), (), keywords)))
 }
-
 
 /// A count as Python gets it: whole for a number, as it is for an array.
 pub fn whole_number<'py>(value: Bound<'py, PyAny>) -> PyResult<Bound<'py, PyAny>> {

@@ -108,8 +108,8 @@ pub fn joined(a: &[usize], b: &[usize]) -> Option<Vec<usize>> {
 /// The error for shapes that do not broadcast.
 pub fn no_fit(a: &str, a_shape: &[usize], b: &str, b_shape: &[usize]) -> Error {
     let message = format!(
-        "the arrays do not fit together: {b} has the shape {b_shape:?}, but what comes before it, up to {a}, has {a_shape:?}; \
-         from the last axis on, lengths must be equal or 1"
+        "the arrays do not fit together: {b} has the shape {b_shape:?}, but what comes before it, up to {a}, has \
+         {a_shape:?}; from the last axis on, lengths must be equal or 1"
     );
     Error::new(Code::Inconsistent, b, message).text_value(format!("{b_shape:?}")).limit(format!("{a_shape:?}"))
 }
@@ -177,7 +177,8 @@ impl<'a, const N: usize> Columns<'a, N> {
                     value
                 }
             });
-            let answer = if unknown { [f64::NAN; K] } else { or_unknown(f(values)).map_err(|error| (walk.done, error))? };
+            let answer =
+                if unknown { [f64::NAN; K] } else { or_unknown(f(values)).map_err(|error| (walk.done, error))? };
             for k in 0..K {
                 filled[k].push(results[k].unit.from_si(answer[k]));
             }

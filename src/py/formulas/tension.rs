@@ -1,12 +1,8 @@
 //! `pinfilm.tension`: what wheels, turns and slack strands do to the pull.
 
-use super::declare::{Floats, Formula, Outcome, Own, answered, formulas, own_row, results_of, row};
-use super::given::{Argument, Given};
-use super::spread::spread;
+use super::prelude::*;
 use crate::chain::Chain;
 use crate::circuit::{self, Friction};
-use crate::quantity::Noun;
-use pyo3::prelude::*;
 
 formulas! { "tension"
     /// Resistance of a loaded wheel or chain roller, over its load.
@@ -14,20 +10,25 @@ formulas! { "tension"
     /// Parameters
     /// ----------
     /// friction : array_like
-    ///     Friction coefficient between axle (the bush) and wheel (the roller); @R.
+    ///     Friction coefficient between axle (the bush) and wheel (the roller); 0 to 5.
     /// axle_diameter_mm : array_like
-    ///     Diameter of the axle, on which the wheel slides; @R.
+    ///     Diameter of the axle, on which the wheel slides; 0 to 10000 mm.
     /// wheel_diameter_mm : array_like
-    ///     Diameter of the wheel; @R.
+    ///     Diameter of the wheel; above 0 and at most 10000 mm.
     /// rolling_arm_mm : array_like
-    ///     Lever arm of rolling friction on the track; @R.
+    ///     Lever arm of rolling friction on the track; 0 to 10 mm.
     ///
     /// Returns
     /// -------
     /// float or ndarray
     ///     Resistance over load.
     ///
-    /// @E
+    /// Raises
+    /// ------
+    /// InputError
+    ///     A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    /// UnitError
+    ///     A quantity of another dimension than the name says.
     ///
     /// Notes
     /// -----
@@ -41,7 +42,7 @@ formulas! { "tension"
     /// --------
     /// >>> from pinfilm import tension
     /// >>> round(tension.rolling_resistance(0.2, 21, 60, 0.5), 5)
-    /// @O
+    /// 0.08667
     fn rolling_resistance(friction: Own, axle_diameter_mm: Own, wheel_diameter_mm: Own, rolling_arm_mm: Friction)
         -> Floats = circuit::rolling_resistance;
 
@@ -50,16 +51,21 @@ formulas! { "tension"
     /// Parameters
     /// ----------
     /// friction : array_like
-    ///     Friction coefficient of chain on wall; @R.
+    ///     Friction coefficient of chain on wall; 0 to 5.
     /// wrap_deg : array_like
-    ///     Angle of wrap; @R.
+    ///     Angle of wrap; 0 to 7200 °.
     ///
     /// Returns
     /// -------
     /// float or ndarray
     ///     Ratio of tensions, at least 1.
     ///
-    /// @E
+    /// Raises
+    /// ------
+    /// InputError
+    ///     A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    /// UnitError
+    ///     A quantity of another dimension than the name says.
     ///
     /// Notes
     /// -----
@@ -73,7 +79,7 @@ formulas! { "tension"
     /// --------
     /// >>> from pinfilm import tension
     /// >>> round(tension.capstan_ratio(0.25, 180), 4)
-    /// @O
+    /// 2.1933
     fn capstan_ratio(friction: Own, wrap_deg: Own) -> Floats = circuit::capstan_ratio;
 
     /// Tension of a strand that sags between two supports at one height.
@@ -81,18 +87,23 @@ formulas! { "tension"
     /// Parameters
     /// ----------
     /// mass_kg_per_m : array_like
-    ///     Mass of the strand with its attachments; @R.
+    ///     Mass of the strand with its attachments; above 0 and at most 500 kg/m.
     /// span_m : array_like
-    ///     Distance of the supports; @R.
+    ///     Distance of the supports; above 0 and at most 5000 m.
     /// sag_m : array_like
-    ///     Sag in the middle; @R.
+    ///     Sag in the middle; above 0 and at most 500 m.
     ///
     /// Returns
     /// -------
     /// float or ndarray
     ///     Horizontal tension in N.
     ///
-    /// @E
+    /// Raises
+    /// ------
+    /// InputError
+    ///     A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    /// UnitError
+    ///     A quantity of another dimension than the name says.
     ///
     /// Notes
     /// -----
@@ -106,6 +117,6 @@ formulas! { "tension"
     /// --------
     /// >>> from pinfilm import tension
     /// >>> round(tension.sag_tension_n(5.0, 2.0, 0.04), 2)
-    /// @O
+    /// 612.92
     fn sag_tension_n(mass_kg_per_m: Chain, span_m: Own, sag_m: Own) -> Floats = circuit::sag_tension;
 }
