@@ -118,7 +118,7 @@ class Chain:
         """
         gap between inner and outer plate, through which oil enters the joint
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> Chain:
+    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> Chain:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -204,7 +204,7 @@ class Circuit:
         """
         least tension that keeps the chain in line; not given: 2 % sag on one metre
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> Circuit:
+    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> Circuit:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -315,7 +315,7 @@ class Cost:
         """
         oil
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> Cost:
+    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> Cost:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -481,7 +481,7 @@ class Costs:
         """
         planned standstill for the chain in a year
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> Costs:
+    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> Costs:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -582,7 +582,7 @@ class Drip:
         """
         gaps of one joint served, per strand: 1 or 2
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> Drip:
+    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> Drip:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -753,7 +753,7 @@ class Drive:
         """
         rated line voltage of the connection in use
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> Drive:
+    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> Drive:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -864,7 +864,7 @@ class DriveState:
         """
         least change of pull that a month of logged current could show on each side
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> DriveState:
+    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> DriveState:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -950,7 +950,7 @@ class Duty:
         """
         running hours in a working day
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> Duty:
+    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> Duty:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -1086,7 +1086,7 @@ class Event:
         """
         boundary, mixed or full film
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> Event:
+    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> Event:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -1150,7 +1150,7 @@ class EveryNth:
     """
     def __eq__(self, other: object, /) -> bool: ...
     def __new__(cls, /, *, reached: Any, never: Any, spacing: Any, wait_circuits: Any) -> EveryNth: ...
-    def __reduce__(self, /) -> tuple[Any, tuple[Any, tuple[()], dict]]: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[Any, tuple[()], dict[str, Any]]]: ...
     def __repr__(self, /) -> str: ...
     @property
     def never(self, /) -> FloatsOut:
@@ -1251,7 +1251,7 @@ class Fill:
         """
         oil per open area in the cup of the evaporation test
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> Fill:
+    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> Fill:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -1432,7 +1432,7 @@ class FillState:
         """
         chance that a passing joint catches a drop
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> FillState:
+    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> FillState:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -1578,7 +1578,7 @@ class Friction:
         """
         the same where oil reaches the track
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> Friction:
+    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> Friction:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -1664,7 +1664,7 @@ class Joint:
         """
         From TOML text, or from a file given as a path object or a name that ends in `.toml`.
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> Joint:
+    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> Joint:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -1730,7 +1730,7 @@ class JointState:
         """
         friction coefficient of side plates on their track
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> JointState:
+    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> JointState:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -1816,7 +1816,7 @@ class Kinematics:
         """
         time mean of the chain temperature
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> Kinematics:
+    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> Kinematics:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -1937,7 +1937,7 @@ class Line:
         """
         the oil
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> Line:
+    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> Line:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -1976,7 +1976,7 @@ class LockTime:
     """
     def __eq__(self, other: object, /) -> bool: ...
     def __new__(cls, /, *, starved_s: Any, constant_s: Any, random_s: Any, contiguous: Any) -> LockTime: ...
-    def __reduce__(self, /) -> tuple[Any, tuple[Any, tuple[()], dict]]: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[Any, tuple[()], dict[str, Any]]]: ...
     def __repr__(self, /) -> str: ...
     @property
     def constant_s(self, /) -> FloatsOut:
@@ -2052,7 +2052,7 @@ class LossParts:
         """
         oxidation
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> LossParts:
+    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> LossParts:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -2086,7 +2086,7 @@ class LossRates:
     """
     def __eq__(self, other: object, /) -> bool: ...
     def __new__(cls, /, *, evaporation_per_h: Any, oxidation_per_h: Any, articulation_per_h: Any, wash_per_h: Any, total_per_h: Any, half_life_h: Any) -> LossRates: ...
-    def __reduce__(self, /) -> tuple[Any, tuple[Any, tuple[()], dict]]: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[Any, tuple[()], dict[str, Any]]]: ...
     def __repr__(self, /) -> str: ...
     @property
     def articulation_per_h(self, /) -> FloatsOut:
@@ -2197,7 +2197,7 @@ class Manual:
         """
         gaps of one joint served, per strand: 1 or 2
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> Manual:
+    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> Manual:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -2231,7 +2231,7 @@ class ManualInterval:
     """
     def __eq__(self, other: object, /) -> bool: ...
     def __new__(cls, /, *, mean_h: Any, sd_h: Any, p5_h: Any, p50_h: Any, p95_h: Any) -> ManualInterval: ...
-    def __reduce__(self, /) -> tuple[Any, tuple[Any, tuple[()], dict]]: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[Any, tuple[()], dict[str, Any]]]: ...
     def __repr__(self, /) -> str: ...
     @property
     def mean_h(self, /) -> FloatsOut:
@@ -2362,7 +2362,7 @@ class Oil:
         """
         price of the oil
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> Oil:
+    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> Oil:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -2431,7 +2431,7 @@ class OperatingPoint:
     """
     def __eq__(self, other: object, /) -> bool: ...
     def __new__(cls, /, *, slip: Any, speed_rpm: Any, current_a: Any, rotor_current_a: Any, power_factor: Any, input_power_w: Any, stator_copper_loss_w: Any, core_loss_w: Any, air_gap_power_w: Any, rotor_copper_loss_w: Any, converted_power_w: Any, shaft_power_w: Any, efficiency: Any, induced_torque_nm: Any, shaft_torque_nm: Any) -> OperatingPoint: ...
-    def __reduce__(self, /) -> tuple[Any, tuple[Any, tuple[()], dict]]: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[Any, tuple[()], dict[str, Any]]]: ...
     def __repr__(self, /) -> str: ...
     @property
     def air_gap_power_w(self, /) -> FloatsOut:
@@ -2520,7 +2520,7 @@ class PeriodicFill:
     """
     def __eq__(self, other: object, /) -> bool: ...
     def __new__(cls, /, *, mean_fill: Any, mean_fill_reached: Any, lowest_fill_reached: Any, fill_after_shot: Any, overflow_ul: Any, never_reached: Any, always_full: Any) -> PeriodicFill: ...
-    def __reduce__(self, /) -> tuple[Any, tuple[Any, tuple[()], dict]]: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[Any, tuple[()], dict[str, Any]]]: ...
     def __repr__(self, /) -> str: ...
     @property
     def always_full(self, /) -> FloatsOut:
@@ -2569,7 +2569,7 @@ class PointsCoverage:
     """
     def __eq__(self, other: object, /) -> bool: ...
     def __new__(cls, /, *, wait_circuits: Any, share_of_shots: Any, share_of_joints: Any, never_reached: Any) -> PointsCoverage: ...
-    def __reduce__(self, /) -> tuple[Any, tuple[Any, tuple[()], dict]]: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[Any, tuple[()], dict[str, Any]]]: ...
     def __repr__(self, /) -> str: ...
     @property
     def never_reached(self, /) -> FloatsOut:
@@ -2603,7 +2603,7 @@ class ReynoldsBearing:
     """
     def __eq__(self, other: object, /) -> bool: ...
     def __new__(cls, /, *, sommerfeld: Any, attitude_deg: Any, friction: Any, friction_striated: Any, flow: Any, side_flow_share: Any, pressure_ratio: Any) -> ReynoldsBearing: ...
-    def __reduce__(self, /) -> tuple[Any, tuple[Any, tuple[()], dict]]: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[Any, tuple[()], dict[str, Any]]]: ...
     def __repr__(self, /) -> str: ...
     @property
     def attitude_deg(self, /) -> FloatsOut:
@@ -2699,7 +2699,7 @@ class RollerContact:
         """
         load on one roller
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> RollerContact:
+    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> RollerContact:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -2780,7 +2780,7 @@ class Spray:
         """
         gaps of one joint served, per strand: 1 or 2
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> Spray:
+    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> Spray:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -2911,7 +2911,7 @@ class Straight:
         """
         sides from which an applicator can reach the chain
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> Straight:
+    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> Straight:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -3072,7 +3072,7 @@ class Supply:
         """
         share of the volume at which it is refilled
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> Supply:
+    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> Supply:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -3173,7 +3173,7 @@ class SupplyState:
         """
         pressure needed over pump outlet pressure
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> SupplyState:
+    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> SupplyState:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -3274,7 +3274,7 @@ class Surface:
         """
         Poisson's ratio of pin and bush
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> Surface:
+    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> Surface:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -3365,7 +3365,7 @@ class Synchronised:
         """
         gaps of one joint served, per strand: 1 or 2
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> Synchronised:
+    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> Synchronised:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -3456,7 +3456,7 @@ class Tension:
         """
         effective pull at the drive
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> Tension:
+    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> Tension:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -3542,7 +3542,7 @@ class Timer:
         """
         whether oil stops while the line stands
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> Timer:
+    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> Timer:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -3571,7 +3571,7 @@ class TimerCoverage:
     """
     def __eq__(self, other: object, /) -> bool: ...
     def __new__(cls, /, *, wait_circuits: Any, share_of_shots: Any, share_of_joints: Any, never_reached: Any, mean_wait_circuits: Any, worst_wait_circuits: Any, mean_age_circuits: Any, lock_circuits: Any, locked: Any) -> TimerCoverage: ...
-    def __reduce__(self, /) -> tuple[Any, tuple[Any, tuple[()], dict]]: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[Any, tuple[()], dict[str, Any]]]: ...
     def __repr__(self, /) -> str: ...
     @property
     def lock_circuits(self, /) -> FloatsOut:
@@ -3692,7 +3692,7 @@ class Turn:
         """
         radius of the joints' path on a smooth turn
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> Turn:
+    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> Turn:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -3751,7 +3751,7 @@ class ViscosityWindow:
     """
     def __eq__(self, other: object, /) -> bool: ...
     def __new__(cls, /, *, least_mpa_s: Any, most_mpa_s: Any, least_pumping_mpa_s: Any, least_film_mpa_s: Any) -> ViscosityWindow: ...
-    def __reduce__(self, /) -> tuple[Any, tuple[Any, tuple[()], dict]]: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[Any, tuple[()], dict[str, Any]]]: ...
     def __repr__(self, /) -> str: ...
     @property
     def least_film_mpa_s(self, /) -> FloatsOut:
@@ -3812,7 +3812,7 @@ class Wear:
         """
         From TOML text, or from a file given as a path object or a name that ends in `.toml`.
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> Wear:
+    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> Wear:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -3953,7 +3953,7 @@ class WearState:
         """
         elongation at which the chain is replaced
         """
-    def replace(self, paths: dict | None = None, /, **changes) -> WearState:
+    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> WearState:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -4002,25 +4002,30 @@ def archard_volume_mm3(coefficient: Floats, load_n: Floats, distance_m: Floats, 
     Parameters
     ----------
     coefficient : array_like
-        Wear coefficient K; @R. About 5e-4 dry, 5e-6 oiled in boundary lubrication.
+        Wear coefficient K; 0 to 1. About 5e-4 dry, 5e-6 oiled in boundary lubrication.
     load_n : array_like
-        Load W; @R.
+        Load W; above 0 and at most 100000000 N.
     distance_m : array_like
-        Sliding distance s; @R.
+        Sliding distance s; 0 to 1000000000000 m.
     hardness_mpa : array_like
-        Hardness H of the softer side; @R.
+        Hardness H of the softer side; above 0 and at most 1000000 MPa.
 
     Returns
     -------
     float or ndarray
         Worn volume in mm³.
 
-    @E
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
 
     Notes
     -----
-    V = K W s/(3 H). The 3 belongs to the law as Archard wrote it: coefficients tabulated for V = K W s/H are three times
-    too low here. Wear coefficients scatter by a factor of ten between like pairs.
+    V = K W s/(3 H). The 3 belongs to the law as Archard wrote it: coefficients tabulated for V = K W s/H are three
+    times too low here. Wear coefficients scatter by a factor of ten between like pairs.
 
     References
     ----------
@@ -4030,7 +4035,7 @@ def archard_volume_mm3(coefficient: Floats, load_n: Floats, distance_m: Floats, 
     --------
     >>> from pinfilm import wear
     >>> round(wear.archard_volume_mm3(7e-3, 100, 1000, 1176), 3)
-    @O
+    198.413
     """
 
 def articulation_angle_deg(teeth: Floats) -> FloatsOut:
@@ -4040,14 +4045,19 @@ def articulation_angle_deg(teeth: Floats) -> FloatsOut:
     Parameters
     ----------
     teeth : array_like
-        Teeth of the sprocket; @R.
+        Teeth of the sprocket; 3 to 200.
 
     Returns
     -------
     float or ndarray
         Angle in degrees; the joint straightens by the same angle when it leaves.
 
-    @E
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity with a unit.
 
     Notes
     -----
@@ -4061,7 +4071,7 @@ def articulation_angle_deg(teeth: Floats) -> FloatsOut:
     --------
     >>> from pinfilm import kinematics
     >>> kinematics.articulation_angle_deg(10)
-    @O
+    36.0
     """
 
 def asperity_integral(height_ratio: Floats, order: Floats) -> FloatsOut:
@@ -4071,16 +4081,21 @@ def asperity_integral(height_ratio: Floats, order: Floats) -> FloatsOut:
     Parameters
     ----------
     height_ratio : array_like
-        Distance of the mean planes over the combined roughness; @R.
+        Distance of the mean planes over the combined roughness; -40 to 35.
     order : array_like
-        Order n of the integral; @R. 5/2 for the load, 2 for the contact area.
+        Order n of the integral; 0 to 10. 5/2 for the load, 2 for the contact area.
 
     Returns
     -------
     float or ndarray
         F_n(H).
 
-    @E
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity with a unit.
 
     Notes
     -----
@@ -4094,7 +4109,7 @@ def asperity_integral(height_ratio: Floats, order: Floats) -> FloatsOut:
     --------
     >>> from pinfilm import film
     >>> round(film.asperity_integral(0.0, 2.5), 6)
-    @O
+    0.616634
     """
 
 def blend_viscosity_mm2_s(v_a_mm2_s: Floats, v_b_mm2_s: Floats, fraction_a: Floats) -> FloatsOut:
@@ -4104,16 +4119,21 @@ def blend_viscosity_mm2_s(v_a_mm2_s: Floats, v_b_mm2_s: Floats, fraction_a: Floa
     Parameters
     ----------
     v_a_mm2_s, v_b_mm2_s : array_like
-        Viscosities of the two oils at one temperature; @R.
+        Viscosities of the two oils at one temperature; 0.3 to 20000000 mm²/s.
     fraction_a : array_like
-        Share of the first oil; @R.
+        Share of the first oil; 0 to 1.
 
     Returns
     -------
     float or ndarray
         Kinematic viscosity of the blend in mm²/s.
 
-    @E
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
 
     Notes
     -----
@@ -4128,7 +4148,7 @@ def blend_viscosity_mm2_s(v_a_mm2_s: Floats, v_b_mm2_s: Floats, fraction_a: Floa
     --------
     >>> from pinfilm import oil
     >>> round(oil.blend_viscosity_mm2_s(32, 1000, 0.3), 3)
-    @O
+    277.269
     """
 
 def capstan_ratio(friction: Floats, wrap_deg: Floats) -> FloatsOut:
@@ -4138,16 +4158,21 @@ def capstan_ratio(friction: Floats, wrap_deg: Floats) -> FloatsOut:
     Parameters
     ----------
     friction : array_like
-        Friction coefficient of chain on wall; @R.
+        Friction coefficient of chain on wall; 0 to 5.
     wrap_deg : array_like
-        Angle of wrap; @R.
+        Angle of wrap; 0 to 7200 °.
 
     Returns
     -------
     float or ndarray
         Ratio of tensions, at least 1.
 
-    @E
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
 
     Notes
     -----
@@ -4161,7 +4186,7 @@ def capstan_ratio(friction: Floats, wrap_deg: Floats) -> FloatsOut:
     --------
     >>> from pinfilm import tension
     >>> round(tension.capstan_ratio(0.25, 180), 4)
-    @O
+    2.1933
     """
 
 def centre_distance_mm(length_pitches: Floats, pitch_mm: Floats, teeth_1: Floats, teeth_2: Floats) -> FloatsOut:
@@ -4171,18 +4196,24 @@ def centre_distance_mm(length_pitches: Floats, pitch_mm: Floats, teeth_1: Floats
     Parameters
     ----------
     length_pitches : array_like
-        Length of the closed chain; @R.
+        Length of the closed chain; above 0 and at most 1000000 pitches.
     pitch_mm : array_like
-        Pitch of the chain; @R.
+        Pitch of the chain; 4 to 1000 mm.
     teeth_1, teeth_2 : array_like
-        Teeth of the two sprockets; @R.
+        Teeth of the two sprockets; 3 to 200.
 
     Returns
     -------
     float or ndarray
         Centre distance in mm.
 
-    @E A chain too short to reach round both sprockets is an error too.
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN. A
+        chain too short to reach round both sprockets is an error too.
+    UnitError
+        A quantity of another dimension than the name says.
 
     Notes
     -----
@@ -4196,7 +4227,7 @@ def centre_distance_mm(length_pitches: Floats, pitch_mm: Floats, teeth_1: Floats
     --------
     >>> from pinfilm import kinematics
     >>> round(kinematics.centre_distance_mm(106, 19.05, 17, 34), 3)
-    @O
+    765.026
     """
 
 def chain_length_pitches(centre_mm: Floats, pitch_mm: Floats, teeth_1: Floats, teeth_2: Floats) -> FloatsOut:
@@ -4206,18 +4237,23 @@ def chain_length_pitches(centre_mm: Floats, pitch_mm: Floats, teeth_1: Floats, t
     Parameters
     ----------
     centre_mm : array_like
-        Distance of the shafts; @R.
+        Distance of the shafts; above 0 and at most 10000000 mm.
     pitch_mm : array_like
-        Pitch of the chain; @R.
+        Pitch of the chain; 4 to 1000 mm.
     teeth_1, teeth_2 : array_like
-        Teeth of the two sprockets; @R.
+        Teeth of the two sprockets; 3 to 200.
 
     Returns
     -------
     float or ndarray
         Length in pitches, not yet rounded to a whole (better even) number.
 
-    @E
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
 
     Notes
     -----
@@ -4231,7 +4267,7 @@ def chain_length_pitches(centre_mm: Floats, pitch_mm: Floats, teeth_1: Floats, t
     --------
     >>> from pinfilm import kinematics
     >>> round(kinematics.chain_length_pitches(762.0, 19.05, 17, 34), 4)
-    @O
+    105.683
     """
 
 def chain_speed_m_per_s(pitch_mm: Floats, teeth: Floats, speed_rpm: Floats) -> FloatsOut:
@@ -4241,18 +4277,23 @@ def chain_speed_m_per_s(pitch_mm: Floats, teeth: Floats, speed_rpm: Floats) -> F
     Parameters
     ----------
     pitch_mm : array_like
-        Pitch of the chain; @R.
+        Pitch of the chain; 4 to 1000 mm.
     teeth : array_like
-        Teeth of the sprocket; @R.
+        Teeth of the sprocket; 3 to 200.
     speed_rpm : array_like
-        Speed of the shaft; @R.
+        Speed of the shaft; 0 to 100000 1/min.
 
     Returns
     -------
     float or ndarray
         Chain speed in m/s.
 
-    @E
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
 
     Notes
     -----
@@ -4266,7 +4307,7 @@ def chain_speed_m_per_s(pitch_mm: Floats, teeth: Floats, speed_rpm: Floats) -> F
     --------
     >>> from pinfilm import kinematics
     >>> round(kinematics.chain_speed_m_per_s(160, 8, 9.375), 6)
-    @O
+    0.2
     """
 
 def conductor_resistance_ohm_per_km(area_mm2: Floats, conductor_class: Floats) -> FloatsOut:
@@ -4276,16 +4317,22 @@ def conductor_resistance_ohm_per_km(area_mm2: Floats, conductor_class: Floats) -
     Parameters
     ----------
     area_mm2 : array_like
-        Nominal cross-section, one of the standard's; @R.
+        Nominal cross-section, one of the standard's; 0.5 to 16 mm².
     conductor_class : array_like
-        Class: 1 solid, 2 stranded, 5 or 6 flexible; @R.
+        Class: 1 solid, 2 stranded, 5 or 6 flexible; 1 to 6.
 
     Returns
     -------
     float or ndarray
         Resistance of one conductor in Ω/km.
 
-    @E A cross-section or class that the tables do not hold is an error.
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN. A
+        cross-section or class that the tables do not hold is an error.
+    UnitError
+        A quantity of another dimension than the name says.
 
     Notes
     -----
@@ -4299,7 +4346,7 @@ def conductor_resistance_ohm_per_km(area_mm2: Floats, conductor_class: Floats) -
     --------
     >>> from pinfilm import electrics
     >>> round(electrics.conductor_resistance_ohm_per_km(1.5, 5), 4)
-    @O
+    13.3
     """
 
 def current_from_power_a(shaft_power_kw: Floats, rated_power_kw: Floats, rated_voltage_v: Floats, rated_current_a: Floats, rated_speed_rpm: Floats, rated_efficiency: Floats, rated_power_factor: Floats, rated_frequency_hz: Floats | None = None, supply_voltage_v: Floats | None = None, no_load_current_a: Floats | None = None, leakage_pu: Floats | None = None, core_share: Floats | None = None, friction_windage_share: Floats | None = None, stray_factor: Floats | None = None) -> FloatsOut:
@@ -4309,40 +4356,46 @@ def current_from_power_a(shaft_power_kw: Floats, rated_power_kw: Floats, rated_v
     Parameters
     ----------
     shaft_power_kw : array_like
-        Load at the shaft; @R.
+        Load at the shaft; 0 to 5000 kW.
     rated_power_kw : array_like
-        Rated shaft power; @R.
+        Rated shaft power; above 0 and at most 1000 kW.
     rated_voltage_v : array_like
-        Rated line voltage; @R.
+        Rated line voltage; 50 to 1000 V.
     rated_current_a : array_like
-        Rated line current; @R.
+        Rated line current; above 0 and at most 5000 A.
     rated_speed_rpm : array_like
-        Rated speed; @R.
+        Rated speed; 100 to 3600 1/min.
     rated_efficiency : array_like
-        Rated efficiency; @R.
+        Rated efficiency; 0.05 to 0.999.
     rated_power_factor : array_like
-        Rated power factor; @R.
+        Rated power factor; 0.05 to 0.999.
     rated_frequency_hz : array_like, optional
-        Rated frequency; @R; 50 Hz if not given.
+        Rated frequency; 10 to 100 Hz; 50 Hz if not given.
     supply_voltage_v : array_like, optional
-        Actual line voltage; @R; rated if not given.
+        Actual line voltage; 20 to 1200 V; rated if not given.
     no_load_current_a : array_like, optional
-        Measured current of the uncoupled motor; @R. Worth more than the next four.
+        Measured current of the uncoupled motor; above 0 and at most 5000 A. Worth more than the next four.
     leakage_pu : array_like, optional
-        Leakage reactance over rated impedance, where no current at no load is known; @R; 0.2 if not given.
+        Leakage reactance over rated impedance, where no current at no load is known; 0.02 to 0.4; 0.2 if not given.
     core_share : array_like, optional
-        Share of core loss in the losses of stator and core; @R; 0.4 if not given.
+        Share of core loss in the losses of stator and core; 0 to 1; 0.4 if not given.
     friction_windage_share : array_like, optional
-        Share of friction and windage in all loss; @R; 0.1 if not given.
+        Share of friction and windage in all loss; 0 to 1; 0.1 if not given.
     stray_factor : array_like, optional
-        Stray load loss over its assigned value; @R; 1 if not given.
+        Stray load loss over its assigned value; 0 to 3; 1 if not given.
 
     Returns
     -------
     float or ndarray
         Line current of the motor in A.
 
-    @E A nameplate that contradicts itself or that no motor can have, and a load beyond pull-out, are errors.
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN. A
+        nameplate that contradicts itself or that no motor can have, and a load beyond pull-out, are errors.
+    UnitError
+        A quantity of another dimension than the name says.
 
     Notes
     -----
@@ -4361,7 +4414,7 @@ def current_from_power_a(shaft_power_kw: Floats, rated_power_kw: Floats, rated_v
     ...     rated_efficiency=0.886, rated_power_factor=0.81,
     ... )
     >>> round(motor.current_from_power_a(2.0, **plate), 3)
-    @O
+    5.105
     """
 
 def demand_ul_per_joint_h(loss_rate_per_h: Floats, capacity_ul: Floats, target_fill: Floats | None = None) -> FloatsOut:
@@ -4371,18 +4424,23 @@ def demand_ul_per_joint_h(loss_rate_per_h: Floats, capacity_ul: Floats, target_f
     Parameters
     ----------
     loss_rate_per_h : array_like
-        Share of its oil that the joint loses in a running hour; @R.
+        Share of its oil that the joint loses in a running hour; 0 to 1000000 1/h.
     capacity_ul : array_like
-        Oil that the joint can hold; @R.
+        Oil that the joint can hold; above 0 and at most 10000000 µL.
     target_fill : array_like, optional
-        Mean fill; @R; 0.5 if not given.
+        Mean fill; 0 to 1; 0.5 if not given.
 
     Returns
     -------
     float or ndarray
         Demand in µL per joint and running hour.
 
-    @E
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
 
     Notes
     -----
@@ -4396,7 +4454,7 @@ def demand_ul_per_joint_h(loss_rate_per_h: Floats, capacity_ul: Floats, target_f
     --------
     >>> from pinfilm import fill
     >>> round(fill.demand_ul_per_joint_h(0.018, 100), 4)
-    @O
+    0.9
     """
 
 def density_kg_per_m3(density_15_kg_per_m3: Floats, temperature_c: Floats) -> FloatsOut:
@@ -4406,21 +4464,26 @@ def density_kg_per_m3(density_15_kg_per_m3: Floats, temperature_c: Floats) -> Fl
     Parameters
     ----------
     density_15_kg_per_m3 : array_like
-        Density at 15 °C; @R.
+        Density at 15 °C; 700 to 1200 kg/m³.
     temperature_c : array_like
-        Temperature; @R.
+        Temperature; -100 to 400 °C.
 
     Returns
     -------
     float or ndarray
         Density in kg/m³.
 
-    @E
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
 
     Notes
     -----
-    ρ = ρ₁₅ exp(−α Δ (1 + 0.8 α Δ)) with α = 0.6278/ρ₁₅ per K and Δ the temperature above 15 °C: the correction of the
-    petroleum tables for lubricating oils.
+    ρ = ρ₁₅ exp(−α Δ (1 + 0.8 α Δ)) with α = 0.6278/ρ₁₅ per K and Δ the temperature above 15 °C: the correction of
+    the petroleum tables for lubricating oils.
 
     References
     ----------
@@ -4430,7 +4493,7 @@ def density_kg_per_m3(density_15_kg_per_m3: Floats, temperature_c: Floats) -> Fl
     --------
     >>> from pinfilm import oil
     >>> round(oil.density_kg_per_m3(890, 60), 3)
-    @O
+    861.498
     """
 
 def discounted_payback_years(rate: Floats, cash_flows: Floats) -> FloatsOut:
@@ -4440,16 +4503,22 @@ def discounted_payback_years(rate: Floats, cash_flows: Floats) -> FloatsOut:
     Parameters
     ----------
     rate : array_like
-        Discount rate of a year; @R.
+        Discount rate of a year; above -1.
     cash_flows : array_like
-        Money now, then at the end of each year, along the last axis; @R.
+        Money now, then at the end of each year, along the last axis; any number money.
 
     Returns
     -------
     float or ndarray
         Years; one for each project where `cash_flows` has more axes, broadcast with `rate`.
 
-    @E Flows that do not pay back are an error for one project (`no_answer`), NaN in arrays; `payback_status` says why.
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN. Flows
+        that do not pay back are an error for one project (`no_answer`), NaN in arrays; `payback_status` says why.
+    UnitError
+        A quantity of another dimension than the name says.
 
     Notes
     -----
@@ -4463,7 +4532,7 @@ def discounted_payback_years(rate: Floats, cash_flows: Floats) -> FloatsOut:
     --------
     >>> from pinfilm import economics
     >>> round(economics.discounted_payback_years(0.10, [-100, 60, 60]), 4)
-    @O
+    1.9167
     """
 
 def dynamic_viscosity_mpa_s(kinematic_viscosity_mm2_s: Floats, density_kg_per_m3: Floats) -> FloatsOut:
@@ -4473,16 +4542,21 @@ def dynamic_viscosity_mpa_s(kinematic_viscosity_mm2_s: Floats, density_kg_per_m3
     Parameters
     ----------
     kinematic_viscosity_mm2_s : array_like
-        Kinematic viscosity; @R.
+        Kinematic viscosity; above 0 and at most 1000000000 mm²/s.
     density_kg_per_m3 : array_like
-        Density at that temperature; @R.
+        Density at that temperature; 500 to 2000 kg/m³.
 
     Returns
     -------
     float or ndarray
         Dynamic viscosity in mPa s.
 
-    @E
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
 
     Notes
     -----
@@ -4496,7 +4570,7 @@ def dynamic_viscosity_mpa_s(kinematic_viscosity_mm2_s: Floats, density_kg_per_m3
     --------
     >>> from pinfilm import oil
     >>> round(oil.dynamic_viscosity_mpa_s(100, 850), 3)
-    @O
+    85.0
     """
 
 def eccentricity_short(sommerfeld: Floats, length_to_diameter: Floats) -> FloatsOut:
@@ -4506,16 +4580,21 @@ def eccentricity_short(sommerfeld: Floats, length_to_diameter: Floats) -> Floats
     Parameters
     ----------
     sommerfeld : array_like
-        Sommerfeld number; @R.
+        Sommerfeld number; above 0 and at most 1000000000000.
     length_to_diameter : array_like
-        Length over diameter; @R.
+        Length over diameter; 0.01 to 1000.
 
     Returns
     -------
     float or ndarray
         Offset of the pin over the radial clearance, 0 to 1.
 
-    @E
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity with a unit.
 
     Notes
     -----
@@ -4529,7 +4608,7 @@ def eccentricity_short(sommerfeld: Floats, length_to_diameter: Floats) -> Floats
     --------
     >>> from pinfilm import film
     >>> round(film.eccentricity_short(50, 0.5), 9)
-    @O
+    0.008104465
     """
 
 def elongation_pct(pin_wear_um: Floats, bush_wear_um: Floats, pitch_mm: Floats) -> FloatsOut:
@@ -4539,16 +4618,21 @@ def elongation_pct(pin_wear_um: Floats, bush_wear_um: Floats, pitch_mm: Floats) 
     Parameters
     ----------
     pin_wear_um, bush_wear_um : array_like
-        Depth worn off pin and bush; @R.
+        Depth worn off pin and bush; 0 to 1000000 µm.
     pitch_mm : array_like
-        Pitch of the chain; @R.
+        Pitch of the chain; 4 to 1000 mm.
 
     Returns
     -------
     float or ndarray
         Elongation in percent.
 
-    @E
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
 
     Notes
     -----
@@ -4562,7 +4646,7 @@ def elongation_pct(pin_wear_um: Floats, bush_wear_um: Floats, pitch_mm: Floats) 
     --------
     >>> from pinfilm import wear
     >>> round(wear.elongation_pct(400, 360, 25.4), 3)
-    @O
+    2.992
     """
 
 def equivalent_circuit(stator_resistance_ohm: Floats, stator_reactance_ohm: Floats, rotor_resistance_ohm: Floats, rotor_reactance_ohm: Floats, magnetising_reactance_ohm: Floats, voltage_v: Floats, frequency_hz: Floats, poles: Floats, slip: Floats | None = None, shaft_power_w: Floats | None = None, core_resistance_ohm: Floats | None = None, friction_windage_w: Floats | None = None, stray_loss_w: Floats | None = None, stray_current_a: Floats | None = None) -> OperatingPoint:
@@ -4572,38 +4656,46 @@ def equivalent_circuit(stator_resistance_ohm: Floats, stator_reactance_ohm: Floa
     Parameters
     ----------
     stator_resistance_ohm, stator_reactance_ohm : array_like
-        Resistance and leakage reactance of the stator, each phase of the star; @R.
+        Resistance and leakage reactance of the stator, each phase of the star; 0 to 1000000 Ω.
     rotor_resistance_ohm : array_like
-        Resistance of the rotor, referred to the stator; @R.
+        Resistance of the rotor, referred to the stator; above 0 and at most 1000000 Ω.
     rotor_reactance_ohm : array_like
-        Leakage reactance of the rotor, referred to the stator; @R.
+        Leakage reactance of the rotor, referred to the stator; 0 to 1000000 Ω.
     magnetising_reactance_ohm : array_like
-        Magnetising reactance; @R.
+        Magnetising reactance; above 0 and at most 1000000000 Ω.
     voltage_v : array_like
-        Voltage from line to line; @R.
+        Voltage from line to line; above 0 and at most 100000 V.
     frequency_hz : array_like
-        Frequency, at which the reactances hold; @R.
+        Frequency, at which the reactances hold; above 0 and at most 1000 Hz.
     poles : array_like
-        Poles, twice the pole pairs; @R.
+        Poles, twice the pole pairs; 2 to 96.
     slip : array_like, optional
-        Slip; @R. Give this or the load.
+        Slip; 0 to 1. Give this or the load.
     shaft_power_w : array_like, optional
-        Load at the shaft; @R. Give this or the slip.
+        Load at the shaft; 0 to 10000000 W. Give this or the slip.
     core_resistance_ohm : array_like, optional
-        Resistance beside the magnetising reactance that stands for the core loss; @R. Not given: no core loss there.
+        Resistance beside the magnetising reactance that stands for the core loss; above 0 and at most 1000000000000
+        Ω. Not given: no core loss there.
     friction_windage_w : array_like, optional
-        Friction and windage, or all rotational loss where the core loss is counted with it; @R; 0 if not given.
+        Friction and windage, or all rotational loss where the core loss is counted with it; 0 to 1000000 W; 0 if
+        not given.
     stray_loss_w : array_like, optional
-        Stray load loss at `stray_current_a`; @R; 0 if not given.
+        Stray load loss at `stray_current_a`; 0 to 1000000 W; 0 if not given.
     stray_current_a : array_like, optional
-        Rotor current at which the stray loss was stated; @R; 1 A if not given.
+        Rotor current at which the stray loss was stated; above 0 and at most 100000 A; 1 A if not given.
 
     Returns
     -------
     OperatingPoint
         Slip, speed, currents, power factor, powers, losses, efficiency and torques, each a float or an array.
 
-    @E A load beyond what the motor can turn is an error, and so are slip and load together, or neither.
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN. A
+        load beyond what the motor can turn is an error, and so are slip and load together, or neither.
+    UnitError
+        A quantity of another dimension than the name says.
 
     Notes
     -----
@@ -4618,10 +4710,11 @@ def equivalent_circuit(stator_resistance_ohm: Floats, stator_reactance_ohm: Floa
     --------
     >>> from pinfilm import motor
     >>> point = motor.equivalent_circuit(
-    ...     0.641, 1.106, 0.332, 0.464, 26.3, voltage_v=460, frequency_hz=60, poles=4, slip=0.022, friction_windage_w=1100
+    ...     0.641, 1.106, 0.332, 0.464, 26.3, voltage_v=460, frequency_hz=60, poles=4, slip=0.022,
+    ...     friction_windage_w=1100,
     ... )
     >>> round(point.current_a, 3), round(point.power_factor, 4), round(point.speed_rpm, 1)
-    @O
+    (18.892, 0.8321, 1760.4)
     """
 
 def every_nth(joints: Floats, n: Floats, attachment_every: Floats | None = None, blocked: Floats | None = None) -> EveryNth:
@@ -4631,25 +4724,33 @@ def every_nth(joints: Floats, n: Floats, attachment_every: Floats | None = None,
     Parameters
     ----------
     joints : array_like
-        Joints of one strand, counted; @R.
+        Joints of one strand, counted; 1 to 1000000000.
     n : array_like
-        The counter doses every n-th joint; @R.
+        The counter doses every n-th joint; 1 to 1000000000.
     attachment_every : array_like, optional
-        Joints from one attachment to the next, which must divide the number of joints; @R. Not given: nothing is in the way.
+        Joints from one attachment to the next, which must divide the number of joints; 1 to 1000000. Not given: nothing
+        is in the way.
     blocked : sequence of int, optional
-        Joints of that pattern, counted from 0, whose gap is hidden from the applicator; @R.
+        Joints of that pattern, counted from 0, whose gap is hidden from the applicator; 0 to 1000000.
 
     Returns
     -------
     EveryNth
         Joints reached and never reached, spacing of the dosed joints and wait in circuits; whole numbers, or arrays.
 
-    @E Attachments that do not close on the loop are an error.
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+        Attachments that do not close on the loop are an error.
+    UnitError
+        A quantity with a unit.
 
     Notes
     -----
-    Reached are N/gcd(N, n), less those whose shots always meet an attachment (Chinese remainder theorem). A loop without
-    a cranked link has an even number of joints: n must then be odd. Exact, but one joint miscounted changes it all.
+    Reached are N/gcd(N, n), less those whose shots always meet an attachment (Chinese remainder theorem). A loop
+    without a cranked link has an even number of joints: n must then be odd. Exact, but one joint miscounted changes it
+    all.
 
     References
     ----------
@@ -4659,9 +4760,9 @@ def every_nth(joints: Floats, n: Floats, attachment_every: Floats | None = None,
     --------
     >>> from pinfilm import coverage
     >>> coverage.every_nth(900, 7)
-    @O
+    EveryNth(reached=900, never=0, spacing=1, wait_circuits=7)
     >>> coverage.every_nth(2400, 4, attachment_every=6, blocked=[0, 1]).reached
-    @O
+    400
     """
 
 def fill_between_shots(fill_start: Floats, loss_rate_per_h: Floats, time_h: Floats) -> FloatsOut:
@@ -4671,18 +4772,23 @@ def fill_between_shots(fill_start: Floats, loss_rate_per_h: Floats, time_h: Floa
     Parameters
     ----------
     fill_start : array_like
-        Fill at the start; @R.
+        Fill at the start; 0 to 1.
     loss_rate_per_h : array_like
-        Share of its oil that the joint loses in a running hour; @R.
+        Share of its oil that the joint loses in a running hour; 0 to 1000000 1/h.
     time_h : array_like
-        Running time since; @R.
+        Running time since; 0 to 1000000000 h.
 
     Returns
     -------
     float or ndarray
         Fill, 0 to 1.
 
-    @E
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
 
     Notes
     -----
@@ -4696,12 +4802,13 @@ def fill_between_shots(fill_start: Floats, loss_rate_per_h: Floats, time_h: Floa
     --------
     >>> from pinfilm import fill
     >>> round(fill.fill_between_shots(0.8, 0.01, 24.0), 4)
-    @O
+    0.6293
     """
 
 def formulas() -> list[dict[str, Any]]:
     """
-    Every formula: module, name, and the register rows of its arguments and results (name, unit, meaning, range, default).
+    Every formula: module, name, and the register rows of its arguments and results (name, unit, meaning, range,
+    default).
     """
 
 def grade_limits_mm2_s(iso_vg: Floats) -> tuple[FloatsOut, FloatsOut]:
@@ -4711,14 +4818,20 @@ def grade_limits_mm2_s(iso_vg: Floats) -> tuple[FloatsOut, FloatsOut]:
     Parameters
     ----------
     iso_vg : array_like
-        Viscosity grade, one of the standard's; @R.
+        Viscosity grade, one of the standard's; 2 to 3200.
 
     Returns
     -------
     tuple of float or ndarray
         Least and greatest viscosity in mm²/s.
 
-    @E A number that is no grade of the standard is an error.
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN. A
+        number that is no grade of the standard is an error.
+    UnitError
+        A quantity with a unit.
 
     Notes
     -----
@@ -4733,7 +4846,7 @@ def grade_limits_mm2_s(iso_vg: Floats) -> tuple[FloatsOut, FloatsOut]:
     >>> from pinfilm import oil
     >>> low, high = oil.grade_limits_mm2_s(68)
     >>> round(low, 2), round(high, 2)
-    @O
+    (61.2, 74.8)
     """
 
 def irr(cash_flows: Floats) -> FloatsOut:
@@ -4743,14 +4856,20 @@ def irr(cash_flows: Floats) -> FloatsOut:
     Parameters
     ----------
     cash_flows : array_like
-        Money now, then at the end of each year, along the last axis; @R.
+        Money now, then at the end of each year, along the last axis; any number money.
 
     Returns
     -------
     float or ndarray
         Rate of a year; one for each project where `cash_flows` has more axes.
 
-    @E Flows without such a rate are an error for one project (`no_answer`), NaN in arrays; `irr_status` says why.
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN. Flows
+        without such a rate are an error for one project (`no_answer`), NaN in arrays; `irr_status` says why.
+    UnitError
+        A quantity of another dimension than the name says.
 
     Notes
     -----
@@ -4765,7 +4884,7 @@ def irr(cash_flows: Floats) -> FloatsOut:
     --------
     >>> from pinfilm import economics
     >>> round(economics.irr([-3, 1, 1, 1, 1]), 6)
-    @O
+    0.125898
     """
 
 def irr_roots(cash_flows: Floats) -> tuple[float, ...]:
@@ -4775,14 +4894,19 @@ def irr_roots(cash_flows: Floats) -> tuple[float, ...]:
     Parameters
     ----------
     cash_flows : array_like
-        Money now, then at the end of each year; @R. One project.
+        Money now, then at the end of each year; any number money. One project.
 
     Returns
     -------
     tuple of float
         Rates of a year above −1, rising; empty where there are none.
 
-    @E
+    Raises
+    ------
+    InputError
+        A flow that is not finite.
+    UnitError
+        A quantity of another dimension than the name says.
 
     Notes
     -----
@@ -4796,7 +4920,7 @@ def irr_roots(cash_flows: Floats) -> tuple[float, ...]:
     --------
     >>> from pinfilm import economics
     >>> [round(rate, 9) for rate in economics.irr_roots([-100, 230, -132])]
-    @O
+    [0.1, 0.2]
     """
 
 def irr_status(cash_flows: Floats) -> str | list[str]:
@@ -4806,15 +4930,20 @@ def irr_status(cash_flows: Floats) -> str | list[str]:
     Parameters
     ----------
     cash_flows : array_like
-        Money now, then at the end of each year, along the last axis; @R.
+        Money now, then at the end of each year, along the last axis; any number money.
 
     Returns
     -------
     str or list of str
-        `unique`, `several`, `none` or `out_of_range`; a list of them for several projects in two axes, `nan` where a flow
-        is not known.
+        `unique`, `several`, `none` or `out_of_range`; a list of them for several projects in two axes, `nan` where a
+        flow is not known.
 
-    @E
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
 
     Notes
     -----
@@ -4828,7 +4957,7 @@ def irr_status(cash_flows: Floats) -> str | list[str]:
     --------
     >>> from pinfilm import economics
     >>> economics.irr_status([-100, 230, -132])
-    @O
+    'several'
     """
 
 def joint_entry_time_s(viscosity_mpa_s: Floats, plate_gap_mm: Floats, plate_path_mm: Floats, pin_diameter_mm: Floats, joint_clearance_um: Floats, joint_depth_mm: Floats, surface_tension_mn_per_m: Floats | None = None, contact_angle_deg: Floats | None = None, density_kg_per_m3: Floats | None = None, pin_eccentricity: Floats | None = None) -> FloatsOut:
@@ -4838,47 +4967,53 @@ def joint_entry_time_s(viscosity_mpa_s: Floats, plate_gap_mm: Floats, plate_path
     Parameters
     ----------
     viscosity_mpa_s : array_like
-        Dynamic viscosity at the application point; @R.
+        Dynamic viscosity at the application point; 0.01 to 1000000000 mPa s.
     plate_gap_mm : array_like
-        Gap between inner and outer plate; @R.
+        Gap between inner and outer plate; 0.001 to 5 mm.
     plate_path_mm : array_like
-        Way from the plate edge to the bush; @R.
+        Way from the plate edge to the bush; above 0 and at most 500 mm.
     pin_diameter_mm : array_like
-        Diameter of the pin; @R.
+        Diameter of the pin; 0.5 to 200 mm.
     joint_clearance_um : array_like
-        Radial clearance of pin and bush; @R. It grows with wear.
+        Radial clearance of pin and bush; above 0 and at most 10000 µm. It grows with wear.
     joint_depth_mm : array_like
-        Length of joint to fill from one gap, half of it if oiled from both sides; @R.
+        Length of joint to fill from one gap, half of it if oiled from both sides; above 0 and at most 1000 mm.
     surface_tension_mn_per_m : array_like, optional
-        Surface tension; @R; 30 mN/m if not given.
+        Surface tension; 5 to 80 mN/m; 30 mN/m if not given.
     contact_angle_deg : array_like, optional
-        Angle at which the oil meets the steel; @R; 20° if not given.
+        Angle at which the oil meets the steel; 0 to 180 °; 20° if not given.
     density_kg_per_m3 : array_like, optional
-        Density; @R; 890 kg/m³ if not given.
+        Density; 500 to 2000 kg/m³; 890 kg/m³ if not given.
     pin_eccentricity : array_like, optional
-        Offset of the resting pin over the clearance; @R; 1 if not given.
+        Offset of the resting pin over the clearance; 0 to 1; 1 if not given.
 
     Returns
     -------
     float or ndarray
         Time in s, in proportion to the viscosity; infinite where the oil does not wet.
 
-    @E
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
 
     Notes
     -----
-    First down the plate gap by capillarity and gravity, then along the annulus round the pin, fed through the filled
-    plate gap. Real times spread by a factor of 2.
+    First down the plate gap by capillarity and gravity, then along the annulus round the pin, fed through the
+    filled plate gap. Real times spread by a factor of 2.
 
     References
     ----------
-    Washburn 1921; annulus with an eccentric pin: Piercy, Hooper and Winny 1933; in series with a fixed resistance: derived.
+    Washburn 1921; annulus with an eccentric pin: Piercy, Hooper and Winny 1933; in series with a fixed resistance:
+    derived.
 
     Examples
     --------
     >>> from pinfilm import hydraulics
     >>> round(hydraulics.joint_entry_time_s(80, 0.6, 10, 14, 150, 20), 3)
-    @O
+    10.685
     """
 
 def kinematic_viscosity_mm2_s(temperature_c: Floats, t1_c: Floats, v1_mm2_s: Floats, t2_c: Floats, v2_mm2_s: Floats) -> FloatsOut:
@@ -4888,27 +5023,34 @@ def kinematic_viscosity_mm2_s(temperature_c: Floats, t1_c: Floats, v1_mm2_s: Flo
     Parameters
     ----------
     temperature_c : array_like
-        Temperature asked for; @R.
+        Temperature asked for; -100 to 400 °C.
     t1_c : array_like
-        Temperature of the first viscosity; @R.
+        Temperature of the first viscosity; -60 to 350 °C.
     v1_mm2_s : array_like
-        First viscosity; @R.
+        First viscosity; 0.21 to 20000000 mm²/s.
     t2_c : array_like
-        Temperature of the second viscosity; @R.
+        Temperature of the second viscosity; -60 to 350 °C.
     v2_mm2_s : array_like
-        Second viscosity; @R.
+        Second viscosity; 0.21 to 20000000 mm²/s.
 
     Returns
     -------
     float or ndarray
         Kinematic viscosity in mm²/s.
 
-    @E Equal temperatures, a viscosity that rises with temperature and a result outside 0.21 to 2e7 mm²/s are errors.
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+        Equal temperatures, a viscosity that rises with temperature and a result outside 0.21 to 2e7 mm²/s are
+        errors.
+    UnitError
+        A quantity of another dimension than the name says.
 
     Notes
     -----
-    log log Z = A − B log T with Z = ν + 0.7 + corrections below 2 mm²/s. A straight line between and moderately beyond
-    the two points; below the cloud point or far above the second temperature an oil may leave it.
+    log log Z = A − B log T with Z = ν + 0.7 + corrections below 2 mm²/s. A straight line between and moderately
+    beyond the two points; below the cloud point or far above the second temperature an oil may leave it.
 
     References
     ----------
@@ -4918,7 +5060,7 @@ def kinematic_viscosity_mm2_s(temperature_c: Floats, t1_c: Floats, v1_mm2_s: Flo
     --------
     >>> from pinfilm import oil
     >>> round(oil.kinematic_viscosity_mm2_s(150, 40, 220, 100, 18.9), 3)
-    @O
+    6.268
     """
 
 def line_contact_film_um(viscosity_mpa_s: Floats, speed_m_per_s: Floats, load_n_per_mm: Floats, radius_mm: Floats, pressure_viscosity_per_gpa: Floats, modulus_gpa: Floats | None = None, formula: str | None = None) -> FloatsOut:
@@ -4928,17 +5070,18 @@ def line_contact_film_um(viscosity_mpa_s: Floats, speed_m_per_s: Floats, load_n_
     Parameters
     ----------
     viscosity_mpa_s : array_like
-        Dynamic viscosity at ambient pressure; @R.
+        Dynamic viscosity at ambient pressure; 0.01 to 1000000000 mPa s.
     speed_m_per_s : array_like
-        Entraining speed, the mean of both surfaces; @R.
+        Entraining speed, the mean of both surfaces; 0 to 1000 m/s.
     load_n_per_mm : array_like
-        Load over length; @R.
+        Load over length; above 0 and at most 1000000 N/mm.
     radius_mm : array_like
-        Reduced radius; for a pin of radius R in a bush with clearance c it is R (R + c)/c; @R.
+        Reduced radius; for a pin of radius R in a bush with clearance c it is R (R + c)/c; above 0 and at most
+        10000000 mm.
     pressure_viscosity_per_gpa : array_like
-        Pressure-viscosity coefficient; @R.
+        Pressure-viscosity coefficient; 0 to 200 1/GPa.
     modulus_gpa : array_like, optional
-        Elastic modulus E′ of the pair; @R; that of steel on steel, 226.374 GPa, if not given.
+        Elastic modulus E′ of the pair; 0.001 to 2000 GPa; that of steel on steel, 226.374 GPa, if not given.
     formula : {'minimum', 'central', 'dowson_higginson'}, optional
         Smallest film (as if not given), film in the middle, or the older formula for the smallest film.
 
@@ -4947,13 +5090,18 @@ def line_contact_film_um(viscosity_mpa_s: Floats, speed_m_per_s: Floats, load_n_
     float or ndarray
         Film thickness in µm.
 
-    @E
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
 
     Notes
     -----
     With U = η u/(E′ R), W = w/(E′ R), G = α E′: smallest film over R is the larger of 3.10 U^0.6 W^−0.2 and
-    1.714 U^0.694 G^0.568 W^−0.128; central 2.922 U^0.692 G^0.470 W^−0.166; older 2.65 U^0.7 G^0.54 W^−0.13. Smooth, fully
-    supplied with oil, isothermal. Taking the larger of soft and hard film is a closure of our own.
+    1.714 U^0.694 G^0.568 W^−0.128; central 2.922 U^0.692 G^0.470 W^−0.166; older 2.65 U^0.7 G^0.54 W^−0.13. Smooth,
+    fully supplied with oil, isothermal. Taking the larger of soft and hard film is a closure of our own.
 
     References
     ----------
@@ -4963,7 +5111,7 @@ def line_contact_film_um(viscosity_mpa_s: Floats, speed_m_per_s: Floats, load_n_
     --------
     >>> from pinfilm import film
     >>> round(film.line_contact_film_um(100, 0.5, 100, 10, 20), 4)
-    @O
+    0.297
     """
 
 def load_voltage_v(power_w: Floats, length_m: Floats, area_mm2: Floats, conductor_class: Floats, temperature_c: Floats, supply_voltage_v: Floats | None = None) -> FloatsOut:
@@ -4973,24 +5121,30 @@ def load_voltage_v(power_w: Floats, length_m: Floats, area_mm2: Floats, conducto
     Parameters
     ----------
     power_w : array_like
-        Power of the device; @R.
+        Power of the device; above 0 and at most 100000 W.
     length_m : array_like
-        Length of the cable; @R.
+        Length of the cable; 0 to 100000 m.
     area_mm2 : array_like
-        Nominal cross-section; @R.
+        Nominal cross-section; 0.5 to 16 mm².
     conductor_class : array_like
-        Class: 1 solid, 2 stranded, 5 or 6 flexible; @R.
+        Class: 1 solid, 2 stranded, 5 or 6 flexible; 1 to 6.
     temperature_c : array_like
-        Temperature of the conductor; @R.
+        Temperature of the conductor; -100 to 400 °C.
     supply_voltage_v : array_like, optional
-        Voltage at the feeding end; @R; 24 V if not given.
+        Voltage at the feeding end; 5 to 60 V; 24 V if not given.
 
     Returns
     -------
     float or ndarray
         Voltage at the load in V.
 
-    @E A load that the cable cannot carry at any voltage is an error (`no_operating_point`).
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN. A
+        load that the cable cannot carry at any voltage is an error (`no_operating_point`).
+    UnitError
+        A quantity of another dimension than the name says.
 
     Notes
     -----
@@ -5004,7 +5158,7 @@ def load_voltage_v(power_w: Floats, length_m: Floats, area_mm2: Floats, conducto
     --------
     >>> from pinfilm import electrics
     >>> round(electrics.load_voltage_v(60.0, 50.0, 1.5, 5, 40.0), 4)
-    @O
+    19.611
     """
 
 def lock_risk(circuit_time_s: Floats, run_s: Floats, dwell_s: Floats, speed_tolerance_pct: Floats, longest_wait_h: Floats) -> FloatsOut:
@@ -5014,27 +5168,32 @@ def lock_risk(circuit_time_s: Floats, run_s: Floats, dwell_s: Floats, speed_tole
     Parameters
     ----------
     circuit_time_s : array_like
-        Time of one revolution of the chain; @R.
+        Time of one revolution of the chain; 0.001 to 10000000000 s.
     run_s : array_like
-        Time for which oil is given; @R.
+        Time for which oil is given; 0.001 to 10000000000 s.
     dwell_s : array_like
-        Pause until the next run; @R.
+        Pause until the next run; 0 to 10000000000 s.
     speed_tolerance_pct : array_like
-        How far circuit time and timer may drift apart; @R.
+        How far circuit time and timer may drift apart; above 0 and at most 49.9 %.
     longest_wait_h : array_like
-        Longest wait a joint may have; @R.
+        Longest wait a joint may have; above 0 and at most 1000000000 h.
 
     Returns
     -------
     float or ndarray
         Risk, 0 to 1. Reject a setting above 0.05.
 
-    @E
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
 
     Notes
     -----
-    Errors are taken as uniform within the tolerance. Where the wait spans many cycles the starved errors near all simple
-    fractions are united, good to 0.01; else 1001 errors are judged exactly.
+    Errors are taken as uniform within the tolerance. Where the wait spans many cycles the starved errors near all
+    simple fractions are united, good to 0.01; else 1001 errors are judged exactly.
 
     References
     ----------
@@ -5044,7 +5203,7 @@ def lock_risk(circuit_time_s: Floats, run_s: Floats, dwell_s: Floats, speed_tole
     --------
     >>> from pinfilm import coverage
     >>> coverage.lock_risk(5716, 15336, 11540, speed_tolerance_pct=0.5, longest_wait_h=3)
-    @O
+    1.0
     """
 
 def lock_time_s(circuit_time_s: Floats, run_s: Floats, dwell_s: Floats, ratio_error: Floats, correlation_h: Floats | None = None, lock_circuits: Floats | None = None) -> LockTime:
@@ -5054,17 +5213,18 @@ def lock_time_s(circuit_time_s: Floats, run_s: Floats, dwell_s: Floats, ratio_er
     Parameters
     ----------
     circuit_time_s : array_like
-        Time of one revolution of the chain; @R.
+        Time of one revolution of the chain; 0.001 to 10000000000 s.
     run_s : array_like
-        Time for which oil is given; @R.
+        Time for which oil is given; 0.001 to 10000000000 s.
     dwell_s : array_like
-        Pause until the next run; @R.
+        Pause until the next run; 0 to 10000000000 s.
     ratio_error : array_like
-        Relative error of circuit over period, for the wandering time its root mean square; @R.
+        Relative error of circuit over period, for the wandering time its root mean square; above 0 and at most 0.5.
     correlation_h : array_like, optional
-        Time over which the speed keeps its error; @R; 8 h if not given.
+        Time over which the speed keeps its error; above 0 and at most 10000 h; 8 h if not given.
     lock_circuits : array_like, optional
-        Circuits after which the pattern repeats; @R. Not given: exactly those of circuit and timer, which makes a near
+        Circuits after which the pattern repeats; 1 to 10000000000000 circuits. Not given: exactly those of circuit
+        and timer, which makes a near
         miss of a simple fraction no lock at all.
 
     Returns
@@ -5072,7 +5232,13 @@ def lock_time_s(circuit_time_s: Floats, run_s: Floats, dwell_s: Floats, ratio_er
     LockTime
         Width of the starved stretch and how long it starves under a constant and under a wandering error.
 
-    @E A run that leaves nothing starved has no lock: an error for numbers, NaN in arrays.
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN. A
+        run that leaves nothing starved has no lock: an error for numbers, NaN in arrays.
+    UnitError
+        A quantity of another dimension than the name says.
 
     Notes
     -----
@@ -5088,7 +5254,7 @@ def lock_time_s(circuit_time_s: Floats, run_s: Floats, dwell_s: Floats, ratio_er
     >>> from pinfilm import coverage
     >>> lock = coverage.lock_time_s(1200, 600, 3000, ratio_error=0.005)
     >>> round(lock.starved_s), round(lock.constant_s), round(lock.random_s)
-    @O
+    (600, 120000, 500000)
     """
 
 def loss_rates_per_h(temperature_c: Floats, viscosity_mpa_s: Floats, angle_deg: Floats, articulations_per_circuit: Floats, circuit_time_s: Floats, mass_per_area_kg_per_m2: Floats, noack_pct: Floats | None = None, vaporisation_kj_per_mol: Floats | None = None, air_factor: Floats | None = None, noack_mass_per_area_kg_per_m2: Floats | None = None, oxidation_half_life_h: Floats | None = None, oxidation_reference_c: Floats | None = None, pin_eccentricity: Floats | None = None, articulation_loss: Floats | None = None, articulation_loss_exponent: Floats | None = None, articulation_loss_reference_pa_s: Floats | None = None, wash_interval_h: Floats | None = None, wash_removed_share: Floats | None = None, running_share: Floats | None = None) -> LossRates:
@@ -5098,57 +5264,62 @@ def loss_rates_per_h(temperature_c: Floats, viscosity_mpa_s: Floats, angle_deg: 
     Parameters
     ----------
     temperature_c : array_like
-        Temperature of the joint; @R.
+        Temperature of the joint; -100 to 400 °C.
     viscosity_mpa_s : array_like
-        Dynamic viscosity at that temperature; @R.
+        Dynamic viscosity at that temperature; 0.01 to 1000000000 mPa s.
     angle_deg : array_like
-        Angle of one articulation; @R.
+        Angle of one articulation; above 0 and at most 360 °.
     articulations_per_circuit : array_like
-        Articulations of a joint in a circuit; @R.
+        Articulations of a joint in a circuit; 0 to 1000000.
     circuit_time_s : array_like
-        Time of one revolution of the chain; @R.
+        Time of one revolution of the chain; 0.001 to 10000000000 s.
     mass_per_area_kg_per_m2 : array_like
-        Oil in the joint over its area open to the air; @R.
+        Oil in the joint over its area open to the air; above 0 and at most 1000000 kg/m².
     noack_pct : array_like, optional
-        Evaporation loss in an hour at 250 °C; @R; 8 % if not given.
+        Evaporation loss in an hour at 250 °C; 0 to 99 %; 8 % if not given.
     vaporisation_kj_per_mol : array_like, optional
-        Heat of vaporisation; @R; 100 kJ/mol if not given.
+        Heat of vaporisation; 20 to 300 kJ/mol; 100 kJ/mol if not given.
     air_factor : array_like, optional
-        Evaporation over that of the test cup; @R; 0.3, still air, if not given.
+        Evaporation over that of the test cup; 0 to 100; 0.3, still air, if not given.
     noack_mass_per_area_kg_per_m2 : array_like, optional
-        Oil over open area in the test cup; @R; 23 kg/m² if not given.
+        Oil over open area in the test cup; above 0 and at most 1000 kg/m²; 23 kg/m² if not given.
     oxidation_half_life_h : array_like, optional
-        Time in which half of the oil is oxidised; @R; 1000 h if not given.
+        Time in which half of the oil is oxidised; above 0 and at most 10000000 h; 1000 h if not given.
     oxidation_reference_c : array_like, optional
-        Temperature of that half life; @R; 100 °C if not given.
+        Temperature of that half life; -20 to 300 °C; 100 °C if not given.
     pin_eccentricity : array_like, optional
-        Offset of the pin over the clearance; @R; 1 if not given.
+        Offset of the pin over the clearance; 0 to 1; 1 if not given.
     articulation_loss : array_like, optional
-        Share of the pumped oil that an articulation loses; @R; 0.0005 if not given.
+        Share of the pumped oil that an articulation loses; 0 to 1; 0.0005 if not given.
     articulation_loss_exponent : array_like, optional
-        Exponent with which thicker oil is lost less; @R; 0.5 if not given.
+        Exponent with which thicker oil is lost less; 0 to 3; 0.5 if not given.
     articulation_loss_reference_pa_s : array_like, optional
-        Viscosity at which that loss holds; @R; 0.1 Pa s if not given.
+        Viscosity at which that loss holds; 0.0001 to 1000 Pa s; 0.1 Pa s if not given.
     wash_interval_h : array_like, optional
-        Time between two washes, by the clock on the wall; @R. Not given: no wash.
+        Time between two washes, by the clock on the wall; above 0 and at most 1000000 h. Not given: no wash.
     wash_removed_share : array_like, optional
-        Share of the oil that one wash removes; @R; 0 if not given.
+        Share of the oil that one wash removes; 0 to 0.999; 0 if not given.
     running_share : array_like, optional
-        Share of time that the line runs; @R; 1 if not given.
+        Share of time that the line runs; above 0 and at most 1; 1 if not given.
 
     Returns
     -------
     LossRates
         Rates per running hour by cause, their sum and the half life; floats or arrays.
 
-    @E
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
 
     Notes
     -----
-    First-order loss, dV/dt = −k V. Evaporation: the rate of the test, scaled by vapour pressure (Clausius-Clapeyron) and
-    by mass over open area. Oxidation doubles with every 10 K. Pumping: a closure of our own on the side flow of a
-    bearing. Uncalibrated, the sum is good to a factor of 5 to 10. For a joint that meets several temperatures average
-    the rates, not the temperatures.
+    First-order loss, dV/dt = −k V. Evaporation: the rate of the test, scaled by vapour pressure (Clausius-
+    Clapeyron) and by mass over open area. Oxidation doubles with every 10 K. Pumping: a closure of our own on the
+    side flow of a bearing. Uncalibrated, the sum is good to a factor of 5 to 10. For a joint that meets several
+    temperatures average the rates, not the temperatures.
 
     References
     ----------
@@ -5159,7 +5330,7 @@ def loss_rates_per_h(temperature_c: Floats, viscosity_mpa_s: Floats, angle_deg: 
     >>> from pinfilm import fill
     >>> rates = fill.loss_rates_per_h(60, 70, 30, 4, 1200, 0.9)
     >>> round(rates.total_per_h, 6), round(rates.half_life_h)
-    @O
+    (0.000642, 1079)
     """
 
 def manual_interval(interval_h: Floats, interval_cv: Floats, miss_share: Floats) -> ManualInterval:
@@ -5169,18 +5340,24 @@ def manual_interval(interval_h: Floats, interval_cv: Floats, miss_share: Floats)
     Parameters
     ----------
     interval_h : array_like
-        Mean time between two rounds; @R.
+        Mean time between two rounds; above 0 and at most 1000000 h.
     interval_cv : array_like
-        Scatter of that time: standard deviation over mean; @R.
+        Scatter of that time: standard deviation over mean; 0.01 to 3.
     miss_share : array_like
-        Share of joints that a round misses by chance; @R.
+        Share of joints that a round misses by chance; 0 to 0.99.
 
     Returns
     -------
     ManualInterval
         Mean, standard deviation and 5, 50 and 95 % quantiles in hours; floats or arrays.
 
-    @E Rounds that miss so many joints that one in twenty waits for 400 rounds are an error (`not_converged`).
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+        Rounds that miss so many joints that one in twenty waits for 400 rounds are an error (`not_converged`).
+    UnitError
+        A quantity of another dimension than the name says.
 
     Notes
     -----
@@ -5195,7 +5372,7 @@ def manual_interval(interval_h: Floats, interval_cv: Floats, miss_share: Floats)
     >>> from pinfilm import coverage
     >>> visits = coverage.manual_interval(8, 0.3, 0.05)
     >>> round(visits.mean_h, 4), round(visits.sd_h, 4), round(visits.p95_h, 4)
-    @O
+    (8.4211, 3.0998, 14.062)
     """
 
 def npv(rate: Floats, cash_flows: Floats) -> FloatsOut:
@@ -5205,16 +5382,21 @@ def npv(rate: Floats, cash_flows: Floats) -> FloatsOut:
     Parameters
     ----------
     rate : array_like
-        Discount rate of a year; @R.
+        Discount rate of a year; above -1.
     cash_flows : array_like
-        Money now, then at the end of each year, along the last axis; @R.
+        Money now, then at the end of each year, along the last axis; any number money.
 
     Returns
     -------
     float or ndarray
         Net present value; one for each project where `cash_flows` has more axes, broadcast with `rate`.
 
-    @E
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
 
     Notes
     -----
@@ -5228,7 +5410,7 @@ def npv(rate: Floats, cash_flows: Floats) -> FloatsOut:
     --------
     >>> from pinfilm import economics
     >>> round(economics.npv(0.08, [-40000, 5000, 8000, 12000, 30000]), 3)
-    @O
+    3065.223
     """
 
 def payback_days(invest: Floats, saving_per_year: Floats, year_days: Floats | None = None) -> FloatsOut:
@@ -5238,18 +5420,24 @@ def payback_days(invest: Floats, saving_per_year: Floats, year_days: Floats | No
     Parameters
     ----------
     invest : array_like
-        Capital needed now; @R.
+        Capital needed now; any number money.
     saving_per_year : array_like
-        Money saved in a year, evenly; @R.
+        Money saved in a year, evenly; any number money.
     year_days : array_like, optional
-        Days that make a year, of the calendar or of work; @R; 365 if not given.
+        Days that make a year, of the calendar or of work; 1 to 366; 365 if not given.
 
     Returns
     -------
     float or ndarray
         Days; 0 where there is nothing to pay back.
 
-    @E A saving that never pays back is an error for numbers (`no_answer`), NaN in arrays.
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN. A
+        saving that never pays back is an error for numbers (`no_answer`), NaN in arrays.
+    UnitError
+        A quantity of another dimension than the name says.
 
     Notes
     -----
@@ -5263,7 +5451,7 @@ def payback_days(invest: Floats, saving_per_year: Floats, year_days: Floats | No
     --------
     >>> from pinfilm import economics
     >>> economics.payback_days(1000, 500)
-    @O
+    730.0
     """
 
 def payback_status(cash_flows: Floats) -> str | list[str]:
@@ -5273,7 +5461,7 @@ def payback_status(cash_flows: Floats) -> str | list[str]:
     Parameters
     ----------
     cash_flows : array_like
-        Money now, then at the end of each year, along the last axis; @R.
+        Money now, then at the end of each year, along the last axis; any number money.
 
     Returns
     -------
@@ -5281,7 +5469,12 @@ def payback_status(cash_flows: Floats) -> str | list[str]:
         `pays_back`, `pays_back_then_loses`, `immediate`, `never`, `loses_after` or `beyond_horizon`; a list of them for
         several projects in two axes, `nan` where a flow is not known.
 
-    @E
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
 
     Notes
     -----
@@ -5295,7 +5488,7 @@ def payback_status(cash_flows: Floats) -> str | list[str]:
     --------
     >>> from pinfilm import economics
     >>> economics.payback_status([[-100, 60, 60], [-100, 10, 10], [-100, -10, -10]])
-    @O
+    ['pays_back', 'beyond_horizon', 'never']
     """
 
 def payback_years(cash_flows: Floats) -> FloatsOut:
@@ -5305,14 +5498,20 @@ def payback_years(cash_flows: Floats) -> FloatsOut:
     Parameters
     ----------
     cash_flows : array_like
-        Money now, then at the end of each year, along the last axis; @R.
+        Money now, then at the end of each year, along the last axis; any number money.
 
     Returns
     -------
     float or ndarray
         Years; 0 where there is nothing to pay back; one for each project where `cash_flows` has more axes.
 
-    @E Flows that do not pay back are an error for one project (`no_answer`), NaN in arrays; `payback_status` says why.
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN. Flows
+        that do not pay back are an error for one project (`no_answer`), NaN in arrays; `payback_status` says why.
+    UnitError
+        A quantity of another dimension than the name says.
 
     Notes
     -----
@@ -5326,7 +5525,7 @@ def payback_years(cash_flows: Floats) -> FloatsOut:
     --------
     >>> from pinfilm import economics
     >>> round(economics.payback_years([-100, 60, 60]), 4)
-    @O
+    1.6667
     """
 
 def penetration_time_s(depth_mm: Floats, gap_um: Floats, viscosity_mpa_s: Floats, surface_tension_mn_per_m: Floats, contact_angle_deg: Floats, angle_to_vertical_deg: Floats | None = None, density_kg_per_m3: Floats | None = None) -> FloatsOut:
@@ -5336,31 +5535,37 @@ def penetration_time_s(depth_mm: Floats, gap_um: Floats, viscosity_mpa_s: Floats
     Parameters
     ----------
     depth_mm : array_like
-        Depth to fill; @R.
+        Depth to fill; 0 to 10000 mm.
     gap_um : array_like
-        Full width of the slot; @R.
+        Full width of the slot; above 0 and at most 10000 µm.
     viscosity_mpa_s : array_like
-        Dynamic viscosity; @R.
+        Dynamic viscosity; 0.01 to 1000000000 mPa s.
     surface_tension_mn_per_m : array_like
-        Surface tension; @R.
+        Surface tension; 5 to 80 mN/m.
     contact_angle_deg : array_like
-        Angle at which the oil meets the steel; @R.
+        Angle at which the oil meets the steel; 0 to 180 °.
     angle_to_vertical_deg : array_like, optional
-        Way of the oil, 0 straight down, 90 level, 180 straight up; @R; level if not given.
+        Way of the oil, 0 straight down, 90 level, 180 straight up; 0 to 180 °; level if not given.
     density_kg_per_m3 : array_like, optional
-        Density; @R; 890 kg/m³ if not given.
+        Density; 500 to 2000 kg/m³; 890 kg/m³ if not given.
 
     Returns
     -------
     float or ndarray
         Time in s; infinite where the oil does not wet the steel or gravity holds it back before that depth.
 
-    @E
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
 
     Notes
     -----
     t = (a/b²)(u − ln(1 + u)), u = b x/a, with a = h² p/(12 η), p = 2 γ cos θ/h and b = h² ρ g cos β/(12 η); level:
-    t = 3 η x²/(γ h cos θ). Newtonian oil in plenty at the edge, air free to leave. Real times spread by a factor of 2.
+    t = 3 η x²/(γ h cos θ). Newtonian oil in plenty at the edge, air free to leave. Real times spread by a factor of
+    2.
 
     References
     ----------
@@ -5370,7 +5575,7 @@ def penetration_time_s(depth_mm: Floats, gap_um: Floats, viscosity_mpa_s: Floats
     --------
     >>> from pinfilm import hydraulics
     >>> round(hydraulics.penetration_time_s(10, 50, 100, 30, 0, 90), 6)
-    @O
+    20.0
     """
 
 def periodic_fill(circuit_time_s: Floats, run_s: Floats, dwell_s: Floats, dose_ul: Floats, capacity_ul: Floats, loss_rate_per_h: Floats, uptake_ul_per_joint_h: Floats | None = None) -> PeriodicFill:
@@ -5380,29 +5585,35 @@ def periodic_fill(circuit_time_s: Floats, run_s: Floats, dwell_s: Floats, dose_u
     Parameters
     ----------
     circuit_time_s : array_like
-        Time of one revolution of the chain; @R.
+        Time of one revolution of the chain; 0.001 to 10000000000 s.
     run_s, dwell_s : array_like
-        Time for which oil is given; @R.
+        Time for which oil is given; 0.001 to 10000000000 s and 0 to 10000000000 s.
     dose_ul : array_like
-        Oil that one shot brings into the joint; @R.
+        Oil that one shot brings into the joint; 0 to 10000000 µL.
     capacity_ul : array_like
-        Oil that the joint can hold; @R.
+        Oil that the joint can hold; above 0 and at most 10000000 µL.
     loss_rate_per_h : array_like
-        Share of its oil that the joint loses in a running hour; @R.
+        Share of its oil that the joint loses in a running hour; 0 to 1000000 1/h.
     uptake_ul_per_joint_h : array_like, optional
-        Constant loss; @R; 0 if not given.
+        Constant loss; 0 to 10000000 µL/h; 0 if not given.
 
     Returns
     -------
     PeriodicFill
         Mean, lowest and greatest fill, overflow and the share never reached; floats or arrays.
 
-    @E
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
 
     Notes
     -----
-    Shots in, exponential loss, overflow at the capacity, over the waits that the timer makes with the circuit. Exact for
-    locked timers, for joints that are always full and for cycles of up to 8192 shots; else sampled, good to 1e-6 usually.
+    Shots in, exponential loss, overflow at the capacity, over the waits that the timer makes with the circuit.
+    Exact for locked timers, for joints that are always full and for cycles of up to 8192 shots; else sampled, good
+    to 1e-6 usually.
 
     References
     ----------
@@ -5413,7 +5624,7 @@ def periodic_fill(circuit_time_s: Floats, run_s: Floats, dwell_s: Floats, dose_u
     >>> from pinfilm import fill
     >>> settled = fill.periodic_fill(1440, 300, 6900, dose_ul=30, capacity_ul=100, loss_rate_per_h=0.018)
     >>> round(settled.mean_fill, 4), round(settled.never_reached, 4)
-    @O
+    (0.2046, 0.7917)
     """
 
 def pitch_diameter_mm(pitch_mm: Floats, teeth: Floats) -> FloatsOut:
@@ -5423,16 +5634,21 @@ def pitch_diameter_mm(pitch_mm: Floats, teeth: Floats) -> FloatsOut:
     Parameters
     ----------
     pitch_mm : array_like
-        Pitch of the chain, joint to joint; @R.
+        Pitch of the chain, joint to joint; 4 to 1000 mm.
     teeth : array_like
-        Teeth of the sprocket; @R.
+        Teeth of the sprocket; 3 to 200.
 
     Returns
     -------
     float or ndarray
         Pitch diameter in mm.
 
-    @E
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
 
     Notes
     -----
@@ -5446,7 +5662,7 @@ def pitch_diameter_mm(pitch_mm: Floats, teeth: Floats) -> FloatsOut:
     --------
     >>> from pinfilm import kinematics
     >>> round(kinematics.pitch_diameter_mm(25.4, 17), 3)
-    @O
+    138.232
     """
 
 def points_coverage(circuit_time_s: Floats, run_s: Floats, dwell_s: Floats, delays_s: Floats) -> PointsCoverage:
@@ -5456,20 +5672,26 @@ def points_coverage(circuit_time_s: Floats, run_s: Floats, dwell_s: Floats, dela
     Parameters
     ----------
     circuit_time_s : float
-        Time of one revolution of the chain; @R.
+        Time of one revolution of the chain; 0.001 to 10000000000 s.
     run_s : float
-        Time for which oil is given; @R.
+        Time for which oil is given; 0.001 to 10000000000 s.
     dwell_s : float
-        Pause until the next run; @R.
+        Pause until the next run; 0 to 10000000000 s.
     delays_s : sequence of float
-        Travel time of the chain from a reference point to each application point; @R.
+        Travel time of the chain from a reference point to each application point; -10000000000 to 10000000000 s.
 
     Returns
     -------
     PointsCoverage
         Waits in circuits with their shares of shots and joints, and the share never reached.
 
-    @E A pattern that repeats too late to be walked is an error (`unsupported`); arrays of times are not accepted.
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN. A
+        pattern that repeats too late to be walked is an error (`unsupported`); arrays of times are not accepted.
+    UnitError
+        A quantity of another dimension than the name says.
 
     Notes
     -----
@@ -5484,7 +5706,7 @@ def points_coverage(circuit_time_s: Floats, run_s: Floats, dwell_s: Floats, dela
     --------
     >>> from pinfilm import coverage
     >>> coverage.points_coverage(1200, 400, 3200, [0, 400, 800]).never_reached
-    @O
+    0.0
     """
 
 def power_from_current_kw(current_a: Floats, rated_power_kw: Floats, rated_voltage_v: Floats, rated_current_a: Floats, rated_speed_rpm: Floats, rated_efficiency: Floats, rated_power_factor: Floats, rated_frequency_hz: Floats | None = None, supply_voltage_v: Floats | None = None, no_load_current_a: Floats | None = None, leakage_pu: Floats | None = None, core_share: Floats | None = None, friction_windage_share: Floats | None = None, stray_factor: Floats | None = None) -> FloatsOut:
@@ -5494,40 +5716,46 @@ def power_from_current_kw(current_a: Floats, rated_power_kw: Floats, rated_volta
     Parameters
     ----------
     current_a : array_like
-        Line current of the motor; @R.
+        Line current of the motor; 0 to 5000 A.
     rated_power_kw : array_like
-        Rated shaft power; @R.
+        Rated shaft power; above 0 and at most 1000 kW.
     rated_voltage_v : array_like
-        Rated line voltage; @R.
+        Rated line voltage; 50 to 1000 V.
     rated_current_a : array_like
-        Rated line current; @R.
+        Rated line current; above 0 and at most 5000 A.
     rated_speed_rpm : array_like
-        Rated speed; @R.
+        Rated speed; 100 to 3600 1/min.
     rated_efficiency : array_like
-        Rated efficiency; @R.
+        Rated efficiency; 0.05 to 0.999.
     rated_power_factor : array_like
-        Rated power factor; @R.
+        Rated power factor; 0.05 to 0.999.
     rated_frequency_hz : array_like, optional
-        Rated frequency; @R; 50 Hz if not given.
+        Rated frequency; 10 to 100 Hz; 50 Hz if not given.
     supply_voltage_v : array_like, optional
-        Actual line voltage; @R; rated if not given.
+        Actual line voltage; 20 to 1200 V; rated if not given.
     no_load_current_a : array_like, optional
-        Measured current of the uncoupled motor; @R. Worth more than the next four.
+        Measured current of the uncoupled motor; above 0 and at most 5000 A. Worth more than the next four.
     leakage_pu : array_like, optional
-        Leakage reactance over rated impedance, where no current at no load is known; @R; 0.2 if not given.
+        Leakage reactance over rated impedance, where no current at no load is known; 0.02 to 0.4; 0.2 if not given.
     core_share : array_like, optional
-        Share of core loss in the losses of stator and core; @R; 0.4 if not given.
+        Share of core loss in the losses of stator and core; 0 to 1; 0.4 if not given.
     friction_windage_share : array_like, optional
-        Share of friction and windage in all loss; @R; 0.1 if not given.
+        Share of friction and windage in all loss; 0 to 1; 0.1 if not given.
     stray_factor : array_like, optional
-        Stray load loss over its assigned value; @R; 1 if not given.
+        Stray load loss over its assigned value; 0 to 3; 1 if not given.
 
     Returns
     -------
     float or ndarray
         Power at the shaft in kW.
 
-    @E A current that no load draws is an error (`not_invertible`).
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN. A
+        current that no load draws is an error (`not_invertible`).
+    UnitError
+        A quantity of another dimension than the name says.
 
     Notes
     -----
@@ -5546,7 +5774,7 @@ def power_from_current_kw(current_a: Floats, rated_power_kw: Floats, rated_volta
     ...     rated_efficiency=0.886, rated_power_factor=0.81,
     ... )
     >>> round(motor.power_from_current_kw(motor.current_from_power_a(2.0, **plate), **plate), 6)
-    @O
+    2.0
     """
 
 def pressure_drop_kpa(flow_ml_per_min: Floats, viscosity_mpa_s: Floats, bore_mm: Floats, length_m: Floats, density_kg_per_m3: Floats | None = None) -> FloatsOut:
@@ -5556,22 +5784,28 @@ def pressure_drop_kpa(flow_ml_per_min: Floats, viscosity_mpa_s: Floats, bore_mm:
     Parameters
     ----------
     flow_ml_per_min : array_like
-        Flow during delivery; @R.
+        Flow during delivery; 0 to 1000000 mL/min.
     viscosity_mpa_s : array_like
-        Dynamic viscosity of the coldest stretch; @R.
+        Dynamic viscosity of the coldest stretch; 0.01 to 1000000000 mPa s.
     bore_mm : array_like
-        Bore of the line; @R.
+        Bore of the line; 0.1 to 1000 mm.
     length_m : array_like
-        Length of the line; @R.
+        Length of the line; 0 to 100000 m.
     density_kg_per_m3 : array_like, optional
-        Density, for the check that the flow is laminar; @R; 890 kg/m³ if not given.
+        Density, for the check that the flow is laminar; 500 to 2000 kg/m³; 890 kg/m³ if not given.
 
     Returns
     -------
     float or ndarray
         Pressure drop in kPa, without fittings and height.
 
-    @E A flow with a Reynolds number above 2040 is an error (`turbulent`).
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN. A
+        flow with a Reynolds number above 2040 is an error (`turbulent`).
+    UnitError
+        A quantity of another dimension than the name says.
 
     Notes
     -----
@@ -5585,7 +5819,7 @@ def pressure_drop_kpa(flow_ml_per_min: Floats, viscosity_mpa_s: Floats, bore_mm:
     --------
     >>> from pinfilm import hydraulics
     >>> round(hydraulics.pressure_drop_kpa(12, 1000, 4, 20), 3)
-    @O
+    636.62
     """
 
 def pressure_mpa(load_n: Floats, pin_diameter_mm: Floats, joint_length_mm: Floats) -> FloatsOut:
@@ -5595,18 +5829,23 @@ def pressure_mpa(load_n: Floats, pin_diameter_mm: Floats, joint_length_mm: Float
     Parameters
     ----------
     load_n : array_like
-        Load on the joint; @R.
+        Load on the joint; above 0 and at most 100000000 N.
     pin_diameter_mm : array_like
-        Diameter of the pin; @R.
+        Diameter of the pin; 0.5 to 200 mm.
     joint_length_mm : array_like
-        Length of the bush; @R.
+        Length of the bush; 0.5 to 1000 mm.
 
     Returns
     -------
     float or ndarray
         Pressure in MPa.
 
-    @E
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
 
     Notes
     -----
@@ -5620,7 +5859,7 @@ def pressure_mpa(load_n: Floats, pin_diameter_mm: Floats, joint_length_mm: Float
     --------
     >>> from pinfilm import film
     >>> round(film.pressure_mpa(25000, 15, 46), 3)
-    @O
+    36.232
     """
 
 def reached_joints(joints: Floats, circuit_time_s: Floats, run_s: Floats, dwell_s: Floats, delays_s: Floats | None = None) -> FloatsOut:
@@ -5630,22 +5869,28 @@ def reached_joints(joints: Floats, circuit_time_s: Floats, run_s: Floats, dwell_
     Parameters
     ----------
     joints : array_like
-        Joints of one strand, counted; @R.
+        Joints of one strand, counted; 1 to 1000000000.
     circuit_time_s : array_like
-        Time of one revolution of the chain; @R.
+        Time of one revolution of the chain; 0.001 to 10000000000 s.
     run_s : array_like
-        Time for which oil is given; @R.
+        Time for which oil is given; 0.001 to 10000000000 s.
     dwell_s : array_like
-        Pause until the next run; @R.
+        Pause until the next run; 0 to 10000000000 s.
     delays_s : sequence of float, optional
-        Travel time of the chain from a reference point to each application point; @R. One point at 0 s if not given.
+        Travel time of the chain from a reference point to each application point; -10000000000 to 10000000000 s. One
+        point at 0 s if not given.
 
     Returns
     -------
     int or ndarray
         Joints reached.
 
-    @E
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
 
     Notes
     -----
@@ -5660,9 +5905,9 @@ def reached_joints(joints: Floats, circuit_time_s: Floats, run_s: Floats, dwell_
     --------
     >>> from pinfilm import coverage
     >>> coverage.reached_joints(900, 1200, 600, 3000)
-    @O
+    450
     >>> coverage.reached_joints(900, 1200, 600, 3000, delays_s=[0, 600])
-    @O
+    900
     """
 
 def reynolds_bearing(eccentricity_ratio: Floats, length_to_diameter: Floats, cavitation: str | None = None) -> ReynoldsBearing:
@@ -5672,19 +5917,24 @@ def reynolds_bearing(eccentricity_ratio: Floats, length_to_diameter: Floats, cav
     Parameters
     ----------
     eccentricity_ratio : array_like
-        Offset of the pin over the radial clearance; @R, and at most 0.999.
+        Offset of the pin over the radial clearance; 0.000000001 to 0.999999999, and at most 0.999.
     length_to_diameter : array_like
-        Length over diameter; @R.
+        Length over diameter; 0.01 to 1000.
     cavitation : {'reynolds', 'half', 'full'}, optional
-        What happens below ambient pressure: the film ruptures (as if not given), negative pressures are left out, or they
-        count.
+        What happens below ambient pressure: the film ruptures (as if not given), negative pressures are left out,
+        or they count.
 
     Returns
     -------
     ReynoldsBearing
         Sommerfeld number, attitude angle, friction, flow, side flow and pressure ratio, each a float or an array.
 
-    @E
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity with a unit.
 
     Notes
     -----
@@ -5700,7 +5950,7 @@ def reynolds_bearing(eccentricity_ratio: Floats, length_to_diameter: Floats, cav
     >>> from pinfilm import film
     >>> bearing = film.reynolds_bearing(0.8, 1.0)
     >>> round(bearing.sommerfeld, 3), round(bearing.attitude_deg, 1)
-    @O
+    (0.045, 36.2)
     """
 
 def rolling_resistance(friction: Floats, axle_diameter_mm: Floats, wheel_diameter_mm: Floats, rolling_arm_mm: Floats) -> FloatsOut:
@@ -5710,20 +5960,25 @@ def rolling_resistance(friction: Floats, axle_diameter_mm: Floats, wheel_diamete
     Parameters
     ----------
     friction : array_like
-        Friction coefficient between axle (the bush) and wheel (the roller); @R.
+        Friction coefficient between axle (the bush) and wheel (the roller); 0 to 5.
     axle_diameter_mm : array_like
-        Diameter of the axle, on which the wheel slides; @R.
+        Diameter of the axle, on which the wheel slides; 0 to 10000 mm.
     wheel_diameter_mm : array_like
-        Diameter of the wheel; @R.
+        Diameter of the wheel; above 0 and at most 10000 mm.
     rolling_arm_mm : array_like
-        Lever arm of rolling friction on the track; @R.
+        Lever arm of rolling friction on the track; 0 to 10 mm.
 
     Returns
     -------
     float or ndarray
         Resistance over load.
 
-    @E
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
 
     Notes
     -----
@@ -5737,7 +5992,7 @@ def rolling_resistance(friction: Floats, axle_diameter_mm: Floats, wheel_diamete
     --------
     >>> from pinfilm import tension
     >>> round(tension.rolling_resistance(0.2, 21, 60, 0.5), 5)
-    @O
+    0.08667
     """
 
 def sag_tension_n(mass_kg_per_m: Floats, span_m: Floats, sag_m: Floats) -> FloatsOut:
@@ -5747,18 +6002,23 @@ def sag_tension_n(mass_kg_per_m: Floats, span_m: Floats, sag_m: Floats) -> Float
     Parameters
     ----------
     mass_kg_per_m : array_like
-        Mass of the strand with its attachments; @R.
+        Mass of the strand with its attachments; above 0 and at most 500 kg/m.
     span_m : array_like
-        Distance of the supports; @R.
+        Distance of the supports; above 0 and at most 5000 m.
     sag_m : array_like
-        Sag in the middle; @R.
+        Sag in the middle; above 0 and at most 500 m.
 
     Returns
     -------
     float or ndarray
         Horizontal tension in N.
 
-    @E
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
 
     Notes
     -----
@@ -5772,7 +6032,7 @@ def sag_tension_n(mass_kg_per_m: Floats, span_m: Floats, sag_m: Floats) -> Float
     --------
     >>> from pinfilm import tension
     >>> round(tension.sag_tension_n(5.0, 2.0, 0.04), 2)
-    @O
+    612.92
     """
 
 def single_present_value_factor(rate: Floats, years: Floats) -> FloatsOut:
@@ -5782,16 +6042,21 @@ def single_present_value_factor(rate: Floats, years: Floats) -> FloatsOut:
     Parameters
     ----------
     rate : array_like
-        Discount rate of a year; @R.
+        Discount rate of a year; above -1.
     years : array_like
-        Years from now; @R.
+        Years from now; at least 0 years.
 
     Returns
     -------
     float or ndarray
         Factor.
 
-    @E
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
 
     Notes
     -----
@@ -5805,7 +6070,7 @@ def single_present_value_factor(rate: Floats, years: Floats) -> FloatsOut:
     --------
     >>> from pinfilm import economics
     >>> round(economics.single_present_value_factor(0.03, 10), 4)
-    @O
+    0.7441
     """
 
 def smallest_shot_ul(circuit_time_s: Floats, run_s: Floats, dwell_s: Floats, capacity_ul: Floats, loss_rate_per_h: Floats, floor: Floats, uptake_ul_per_joint_h: Floats | None = None) -> FloatsOut:
@@ -5815,25 +6080,31 @@ def smallest_shot_ul(circuit_time_s: Floats, run_s: Floats, dwell_s: Floats, cap
     Parameters
     ----------
     circuit_time_s : array_like
-        Time of one revolution of the chain; @R.
+        Time of one revolution of the chain; 0.001 to 10000000000 s.
     run_s, dwell_s : array_like
-        Time for which oil is given; @R.
+        Time for which oil is given; 0.001 to 10000000000 s and 0 to 10000000000 s.
     capacity_ul : array_like
-        Oil that the joint can hold; @R.
+        Oil that the joint can hold; above 0 and at most 10000000 µL.
     loss_rate_per_h : array_like
-        Share of its oil that the joint loses in a running hour; @R.
+        Share of its oil that the joint loses in a running hour; 0 to 1000000 1/h.
     floor : array_like
-        Lowest fill; @R.
+        Lowest fill; above 0 and at most 0.999.
     uptake_ul_per_joint_h : array_like, optional
-        Constant loss; @R; 0 if not given.
+        Constant loss; 0 to 10000000 µL/h; 0 if not given.
 
     Returns
     -------
     float or ndarray
         Dose in the joint in µL; divide by what is captured and enters to get the shot at the nozzle.
 
-    @E Where the timer never reaches some joints, or full joints fall below the floor in the longest wait, there is no
-    such dose: an error for numbers, NaN in arrays.
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+        Where the timer never reaches some joints, or full joints fall below the floor in the longest wait, there is
+        no such dose: an error for numbers, NaN in arrays.
+    UnitError
+        A quantity of another dimension than the name says.
 
     Notes
     -----
@@ -5847,7 +6118,7 @@ def smallest_shot_ul(circuit_time_s: Floats, run_s: Floats, dwell_s: Floats, cap
     --------
     >>> from pinfilm import fill
     >>> round(fill.smallest_shot_ul(1237, 300, 3300, capacity_ul=100, loss_rate_per_h=0.0036, floor=0.5), 4)
-    @O
+    0.7716
     """
 
 def sommerfeld_short(eccentricity_ratio: Floats, length_to_diameter: Floats) -> FloatsOut:
@@ -5857,21 +6128,26 @@ def sommerfeld_short(eccentricity_ratio: Floats, length_to_diameter: Floats) -> 
     Parameters
     ----------
     eccentricity_ratio : array_like
-        Offset of the pin over the radial clearance; @R.
+        Offset of the pin over the radial clearance; 0.000000001 to 0.999999999.
     length_to_diameter : array_like
-        Length over diameter; @R.
+        Length over diameter; 0.01 to 1000.
 
     Returns
     -------
     float or ndarray
         S = (η N 2 R L/W) (R/c)² with N in revolutions per second.
 
-    @E
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity with a unit.
 
     Notes
     -----
-    1/S = π (L/D)² e/(1 − e²)² √(π²(1 − e²) + 16 e²). Half film, steady turning, rigid, isoviscous, bearing much shorter
-    than wide: a chain joint is none of that, and the film found this way is many times too thick.
+    1/S = π (L/D)² e/(1 − e²)² √(π²(1 − e²) + 16 e²). Half film, steady turning, rigid, isoviscous, bearing much
+    shorter than wide: a chain joint is none of that, and the film found this way is many times too thick.
 
     References
     ----------
@@ -5881,7 +6157,7 @@ def sommerfeld_short(eccentricity_ratio: Floats, length_to_diameter: Floats) -> 
     --------
     >>> from pinfilm import film
     >>> round(film.sommerfeld_short(0.6, 0.5), 6)
-    @O
+    0.250119
     """
 
 def speed_ripple(teeth: Floats) -> FloatsOut:
@@ -5891,14 +6167,19 @@ def speed_ripple(teeth: Floats) -> FloatsOut:
     Parameters
     ----------
     teeth : array_like
-        Teeth of the sprocket; @R.
+        Teeth of the sprocket; 3 to 200.
 
     Returns
     -------
     float or ndarray
         Ripple as a share of the mean speed.
 
-    @E
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity with a unit.
 
     Notes
     -----
@@ -5913,7 +6194,7 @@ def speed_ripple(teeth: Floats) -> FloatsOut:
     --------
     >>> from pinfilm import kinematics
     >>> round(kinematics.speed_ripple(8), 4)
-    @O
+    0.0781
     """
 
 def squeeze_time_short_s(viscosity_mpa_s: Floats, radius_mm: Floats, length_mm: Floats, load_n: Floats, clearance_um: Floats, e1: Floats, e2: Floats, film: str | None = None) -> FloatsOut:
@@ -5923,17 +6204,17 @@ def squeeze_time_short_s(viscosity_mpa_s: Floats, radius_mm: Floats, length_mm: 
     Parameters
     ----------
     viscosity_mpa_s : array_like
-        Dynamic viscosity; @R.
+        Dynamic viscosity; 0.01 to 1000000000 mPa s.
     radius_mm : array_like
-        Radius of the pin; @R.
+        Radius of the pin; above 0 and at most 10000000 mm.
     length_mm : array_like
-        Length of the bush; @R.
+        Length of the bush; above 0 and at most 100000 mm.
     load_n : array_like
-        Load; @R.
+        Load; above 0 and at most 100000000 N.
     clearance_um : array_like
-        Radial clearance; @R.
+        Radial clearance; above 0 and at most 100000 µm.
     e1, e2 : array_like
-        Offset over clearance at start and end; @R.
+        Offset over clearance at start and end; 0 to 0.999999999.
     film : {'half', 'full'}, optional
         Which part of the film carries: the closing half (as if not given) or, flooded under pressure, all of it.
 
@@ -5942,7 +6223,13 @@ def squeeze_time_short_s(viscosity_mpa_s: Floats, radius_mm: Floats, length_mm: 
     float or ndarray
         Time in s.
 
-    @E An end before the start is an error.
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN. An
+        end before the start is an error.
+    UnitError
+        A quantity of another dimension than the name says.
 
     Notes
     -----
@@ -5957,7 +6244,7 @@ def squeeze_time_short_s(viscosity_mpa_s: Floats, radius_mm: Floats, length_mm: 
     --------
     >>> from pinfilm import film
     >>> round(film.squeeze_time_short_s(200, 7.5, 30, 5000, 50, 0.1, 0.999), 4)
-    @O
+    113.7708
     """
 
 def three_gaps(step: Floats, count: Floats) -> list[tuple[float, int]]:
@@ -5967,16 +6254,21 @@ def three_gaps(step: Floats, count: Floats) -> list[tuple[float, int]]:
     Parameters
     ----------
     step : float
-        Step round a circle of length 1, whose whole part does not matter; @R.
+        Step round a circle of length 1, whose whole part does not matter; -1000000000 to 1000000000.
     count : int
-        Number of points, the first at 0; @R.
+        Number of points, the first at 0; 1 to 1000000000000000.
 
     Returns
     -------
     list of (float, int)
         Length of the gaps and how many have it, shortest first: one, two or three pairs.
 
-    @E Arrays are not accepted.
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite. Arrays are not accepted.
+    UnitError
+        A quantity with a unit.
 
     Notes
     -----
@@ -5991,7 +6283,7 @@ def three_gaps(step: Floats, count: Floats) -> list[tuple[float, int]]:
     --------
     >>> from pinfilm import coverage
     >>> [(round(length, 6), count) for length, count in coverage.three_gaps(0.6180339887498949, 5)]
-    @O
+    [(0.145898, 2), (0.236068, 3)]
     """
 
 def timer_coverage(circuit_time_s: Floats, run_s: Floats, dwell_s: Floats) -> TimerCoverage:
@@ -6001,24 +6293,30 @@ def timer_coverage(circuit_time_s: Floats, run_s: Floats, dwell_s: Floats) -> Ti
     Parameters
     ----------
     circuit_time_s : float
-        Time of one revolution of the chain; @R.
+        Time of one revolution of the chain; 0.001 to 10000000000 s.
     run_s : float
-        Time for which oil is given; @R.
+        Time for which oil is given; 0.001 to 10000000000 s.
     dwell_s : float
-        Pause until the next run; @R.
+        Pause until the next run; 0 to 10000000000 s.
 
     Returns
     -------
     TimerCoverage
         Waits in circuits with their shares of shots and joints, share never reached, mean and worst wait.
 
-    @E Arrays are not accepted.
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite. Arrays are not accepted.
+    UnitError
+        A quantity of another dimension than the name says.
 
     Notes
     -----
-    Exact in whole milliseconds: a timer against a chain is a rotation of a circle, and the waits take at most three values.
-    If the run is not longer than the greatest common divisor of circuit and period the pattern is locked: some joints are
-    shot again and again, the others never. Assumes joints all round the loop, constant speed and a steady clock.
+    Exact in whole milliseconds: a timer against a chain is a rotation of a circle, and the waits take at most three
+    values. If the run is not longer than the greatest common divisor of circuit and period the pattern is locked: some
+    joints are shot again and again, the others never. Assumes joints all round the loop, constant speed and a steady
+    clock.
 
     References
     ----------
@@ -6029,9 +6327,9 @@ def timer_coverage(circuit_time_s: Floats, run_s: Floats, dwell_s: Floats) -> Ti
     >>> from pinfilm import coverage
     >>> oven = coverage.timer_coverage(1200, run_s=600, dwell_s=3000)
     >>> oven.never_reached, oven.wait_circuits
-    @O
+    (0.5, (3,))
     >>> coverage.timer_coverage(1200, run_s=900, dwell_s=2820).wait_circuits
-    @O
+    (3, 10, 13)
     """
 
 def uniform_present_value_factor(rate: Floats, years: Floats) -> FloatsOut:
@@ -6041,16 +6339,21 @@ def uniform_present_value_factor(rate: Floats, years: Floats) -> FloatsOut:
     Parameters
     ----------
     rate : array_like
-        Discount rate of a year; @R.
+        Discount rate of a year; above -1.
     years : array_like
-        Years for which it is paid; @R.
+        Years for which it is paid; at least 0 years.
 
     Returns
     -------
     float or ndarray
         Factor; the number of years at rate 0.
 
-    @E
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
 
     Notes
     -----
@@ -6064,7 +6367,7 @@ def uniform_present_value_factor(rate: Floats, years: Floats) -> FloatsOut:
     --------
     >>> from pinfilm import economics
     >>> round(economics.uniform_present_value_factor(0.03, 10), 3)
-    @O
+    8.53
     """
 
 def v100_mm2_s(v40_mm2_s: Floats, viscosity_index: Floats) -> FloatsOut:
@@ -6074,16 +6377,22 @@ def v100_mm2_s(v40_mm2_s: Floats, viscosity_index: Floats) -> FloatsOut:
     Parameters
     ----------
     v40_mm2_s : array_like
-        Kinematic viscosity at 40 °C; @R.
+        Kinematic viscosity at 40 °C; 0.21 to 20000000 mm²/s.
     viscosity_index : array_like
-        Viscosity index; @R.
+        Viscosity index; -50 to 400.
 
     Returns
     -------
     float or ndarray
         Kinematic viscosity at 100 °C in mm²/s.
 
-    @E A result outside what the standard covers is an error.
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN. A
+        result outside what the standard covers is an error.
+    UnitError
+        A quantity of another dimension than the name says.
 
     Notes
     -----
@@ -6097,7 +6406,7 @@ def v100_mm2_s(v40_mm2_s: Floats, viscosity_index: Floats) -> FloatsOut:
     --------
     >>> from pinfilm import oil
     >>> round(oil.v100_mm2_s(220, 95), 3)
-    @O
+    18.75
     """
 
 def vent_time_s(length_m: Floats, bore_mm: Floats, viscosity_mpa_s: Floats, pressure_kpa: Floats, reset_pressure_kpa: Floats, bulk_modulus_gpa: Floats | None = None, hose_compliance_per_gpa: Floats | None = None) -> FloatsOut:
@@ -6107,31 +6416,36 @@ def vent_time_s(length_m: Floats, bore_mm: Floats, viscosity_mpa_s: Floats, pres
     Parameters
     ----------
     length_m : array_like
-        Length of the line; @R.
+        Length of the line; 0 to 100000 m.
     bore_mm : array_like
-        Bore of the line; @R.
+        Bore of the line; 0.1 to 1000 mm.
     viscosity_mpa_s : array_like
-        Dynamic viscosity of the coldest stretch; @R.
+        Dynamic viscosity of the coldest stretch; 0.01 to 1000000000 mPa s.
     pressure_kpa : array_like
-        Pressure at delivery; @R.
+        Pressure at delivery; above 0 and at most 100000 kPa.
     reset_pressure_kpa : array_like
-        Pressure to which it must fall; @R.
+        Pressure to which it must fall; above 0 and at most 100000 kPa.
     bulk_modulus_gpa : array_like, optional
-        Bulk modulus of the oil; @R; 1.4 GPa if not given.
+        Bulk modulus of the oil; 0.1 to 5 GPa; 1.4 GPa if not given.
     hose_compliance_per_gpa : array_like, optional
-        Relative swelling of the line over pressure; @R; 0.2 1/GPa if not given.
+        Relative swelling of the line over pressure; 0 to 100 1/GPa; 0.2 1/GPa if not given.
 
     Returns
     -------
     float or ndarray
         Time in s; 0 where nothing has to vent.
 
-    @E
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
 
     Notes
     -----
-    The slowest mode of the diffusion of pressure along the line: good for a reset pressure below 0.4 of the pressure.
-    No air in the line.
+    The slowest mode of the diffusion of pressure along the line: good for a reset pressure below 0.4 of the
+    pressure. No air in the line.
 
     References
     ----------
@@ -6141,7 +6455,7 @@ def vent_time_s(length_m: Floats, bore_mm: Floats, viscosity_mpa_s: Floats, pres
     --------
     >>> from pinfilm import hydraulics
     >>> round(hydraulics.vent_time_s(30, 6, 2000, 6000, 1000), 3)
-    @O
+    1.206
     """
 
 def version() -> str:
@@ -6156,14 +6470,20 @@ def viscosity_index(v40_mm2_s: Floats, v100_mm2_s: Floats) -> FloatsOut:
     Parameters
     ----------
     v40_mm2_s, v100_mm2_s : array_like
-        Kinematic viscosity at 40 °C and at 100 °C; @R.
+        Kinematic viscosity at 40 °C and at 100 °C; 0.21 to 20000000 mm²/s.
 
     Returns
     -------
     float or ndarray
         Viscosity index, not rounded.
 
-    @E A viscosity at 100 °C outside what the standard covers, or not below that at 40 °C, is an error.
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN. A
+        viscosity at 100 °C outside what the standard covers, or not below that at 40 °C, is an error.
+    UnitError
+        A quantity of another dimension than the name says.
 
     Notes
     -----
@@ -6177,7 +6497,7 @@ def viscosity_index(v40_mm2_s: Floats, v100_mm2_s: Floats) -> FloatsOut:
     --------
     >>> from pinfilm import oil
     >>> round(oil.viscosity_index(73.30, 8.86), 1)
-    @O
+    92.4
     """
 
 def viscosity_window_mpa_s(time_available_s: Floats, articulations: Floats, angle_deg: Floats, film_time_h: Floats, plate_gap_mm: Floats, plate_path_mm: Floats, pin_diameter_mm: Floats, joint_clearance_um: Floats, joint_depth_mm: Floats, keep: Floats | None = None, film_min_um: Floats | None = None, surface_tension_mn_per_m: Floats | None = None, contact_angle_deg: Floats | None = None, density_kg_per_m3: Floats | None = None, pin_eccentricity: Floats | None = None, articulation_loss: Floats | None = None, articulation_loss_exponent: Floats | None = None, articulation_loss_reference_pa_s: Floats | None = None) -> ViscosityWindow:
@@ -6187,41 +6507,41 @@ def viscosity_window_mpa_s(time_available_s: Floats, articulations: Floats, angl
     Parameters
     ----------
     time_available_s : array_like
-        Time the oil has to enter; @R.
+        Time the oil has to enter; above 0 and at most 1000000000 s.
     articulations : array_like
-        Articulations of a joint between two shots; @R.
+        Articulations of a joint between two shots; above 0 and at most 1000000000.
     angle_deg : array_like
-        Angle of one articulation; @R.
+        Angle of one articulation; above 0 and at most 360 °.
     film_time_h : array_like
-        Time for which a film must stay on the plates; @R.
+        Time for which a film must stay on the plates; above 0 and at most 1000000 h.
     plate_gap_mm : array_like
-        Gap between inner and outer plate; @R.
+        Gap between inner and outer plate; 0.001 to 5 mm.
     plate_path_mm : array_like
-        Way from the plate edge to the bush; @R.
+        Way from the plate edge to the bush; above 0 and at most 500 mm.
     pin_diameter_mm : array_like
-        Diameter of the pin; @R.
+        Diameter of the pin; 0.5 to 200 mm.
     joint_clearance_um : array_like
-        Radial clearance of pin and bush; @R.
+        Radial clearance of pin and bush; above 0 and at most 10000 µm.
     joint_depth_mm : array_like
-        Length of joint to fill from one gap; @R.
+        Length of joint to fill from one gap; above 0 and at most 1000 mm.
     keep : array_like, optional
-        Share of its oil that a joint must keep between shots; @R; 0.5 if not given.
+        Share of its oil that a joint must keep between shots; 0.01 to 0.99; 0.5 if not given.
     film_min_um : array_like, optional
-        Mean film that must stay on the plates; @R; 0.3 µm if not given.
+        Mean film that must stay on the plates; above 0 and at most 100 µm; 0.3 µm if not given.
     surface_tension_mn_per_m : array_like, optional
-        Surface tension; @R; 30 mN/m if not given.
+        Surface tension; 5 to 80 mN/m; 30 mN/m if not given.
     contact_angle_deg : array_like, optional
-        Angle at which the oil meets the steel; @R; 20° if not given.
+        Angle at which the oil meets the steel; 0 to 180 °; 20° if not given.
     density_kg_per_m3 : array_like, optional
-        Density; @R; 890 kg/m³ if not given.
+        Density; 500 to 2000 kg/m³; 890 kg/m³ if not given.
     pin_eccentricity : array_like, optional
-        Offset of the pin over the clearance; @R; 1 if not given.
+        Offset of the pin over the clearance; 0 to 1; 1 if not given.
     articulation_loss : array_like, optional
-        Share of the pumped oil that an articulation loses; @R; 0.0005 if not given.
+        Share of the pumped oil that an articulation loses; 0 to 1; 0.0005 if not given.
     articulation_loss_exponent : array_like, optional
-        Exponent with which thicker oil is lost less; @R; 0.5 if not given.
+        Exponent with which thicker oil is lost less; 0 to 3; 0.5 if not given.
     articulation_loss_reference_pa_s : array_like, optional
-        Viscosity at which that loss holds; @R; 0.1 Pa s if not given.
+        Viscosity at which that loss holds; 0.0001 to 1000 Pa s; 0.1 Pa s if not given.
 
     Returns
     -------
@@ -6229,12 +6549,17 @@ def viscosity_window_mpa_s(time_available_s: Floats, articulations: Floats, angl
         Greatest viscosity at the application point and least while running, with what sets it; floats or arrays. A
         least above the greatest is no contradiction: the two hold at different temperatures.
 
-    @E
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
 
     Notes
     -----
-    Greatest: the joint fills in the time available. Least: the larger of what articulation pumps out too fast (a closure
-    of our own, spread a factor of 10) and of what drains off an upright plate.
+    Greatest: the joint fills in the time available. Least: the larger of what articulation pumps out too fast (a
+    closure of our own, spread a factor of 10) and of what drains off an upright plate.
 
     References
     ----------
@@ -6245,7 +6570,7 @@ def viscosity_window_mpa_s(time_available_s: Floats, articulations: Floats, angl
     >>> from pinfilm import hydraulics
     >>> window = hydraulics.viscosity_window_mpa_s(600, 20000, 17, 24, 0.25, 5, 5.72, 60, 7.7, film_min_um=1.0)
     >>> round(window.least_mpa_s, 1), round(window.most_mpa_s)
-    @O
+    (339.3, 10854)
     """
 
 def voltage_drop_v(current_a: Floats, length_m: Floats, area_mm2: Floats, conductor_class: Floats, temperature_c: Floats) -> FloatsOut:
@@ -6255,22 +6580,28 @@ def voltage_drop_v(current_a: Floats, length_m: Floats, area_mm2: Floats, conduc
     Parameters
     ----------
     current_a : array_like
-        Current; @R.
+        Current; 0 to 5000 A.
     length_m : array_like
-        Length of the cable; @R.
+        Length of the cable; 0 to 100000 m.
     area_mm2 : array_like
-        Nominal cross-section; @R.
+        Nominal cross-section; 0.5 to 16 mm².
     conductor_class : array_like
-        Class: 1 solid, 2 stranded, 5 or 6 flexible; @R.
+        Class: 1 solid, 2 stranded, 5 or 6 flexible; 1 to 6.
     temperature_c : array_like
-        Temperature of the conductor; @R.
+        Temperature of the conductor; -100 to 400 °C.
 
     Returns
     -------
     float or ndarray
         Voltage lost there and back, in V.
 
-    @E A cross-section or class that the tables do not hold is an error.
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN. A
+        cross-section or class that the tables do not hold is an error.
+    UnitError
+        A quantity of another dimension than the name says.
 
     Notes
     -----
@@ -6284,5 +6615,5 @@ def voltage_drop_v(current_a: Floats, length_m: Floats, area_mm2: Floats, conduc
     --------
     >>> from pinfilm import electrics
     >>> round(electrics.voltage_drop_v(2.0, 50.0, 1.5, 5, 20.0), 4)
-    @O
+    2.66
     """

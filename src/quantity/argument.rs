@@ -91,6 +91,7 @@ arguments! {
     v_a_mm2_s [MM2_PER_S] "kinematic viscosity of the first oil" allowed: between(0.3, 2e7);
     v_b_mm2_s [MM2_PER_S] "kinematic viscosity of the second oil" allowed: between(0.3, 2e7);
     fraction_a [ONE] "share of the first oil by volume" allowed: between(0.0, 1.0);
+    viscosity_index [ONE] "viscosity index";
     kinematic_viscosity_mm2_s [MM2_PER_S] "kinematic viscosity" allowed: up_to(0.0, 1e9);
     blend_viscosity_mm2_s [MM2_PER_S] "kinematic viscosity of the blend";
     grade_limits_mm2_s [MM2_PER_S] "least and greatest viscosity of the grade at 40 °C";

@@ -74,7 +74,7 @@ impl<'py> Argument<'py> {
             return Err(self.wrong_type(object));
         }
         if object.is_instance_of::<PyInt>() {
-            return object.extract().map(Values::One);
+            return object.extract().map(Values::One).map_err(|_| self.wrong_type(object));
         }
         if let Ok(array) = object.cast::<PyUntypedArray>() {
             return self.of_array(array);
@@ -83,22 +83,22 @@ impl<'py> Argument<'py> {
             let plain = magnitude(object, self.row.name, Some(self.row))?;
             return self.raw(&plain);
         }
-        if object.hasattr("item")?
-            && object.getattr_opt("ndim")?.is_some_and(|n| n.extract::<usize>().is_ok_and(|n| n == 0))
-        {
-            return self.raw(&object.call_method0("item")?); // a number of NumPy's own
+        if object.hasattr("item")? && object.getattr_opt("ndim")?.is_some_and(|n| n.eq(0).unwrap_or(false)) {
+            return Ok(match self.of_array(&as_array(object)?)? {
+                Values::Many { values, .. } if values.len() == 1 => Values::One(values[0]), // a number of NumPy's own
+                values => values,
+            });
         }
         if is_series(object)? {
             self.series = Some(object.clone());
-            let array = object.call_method0("to_numpy")?;
-            return self.of_array(array.cast()?);
+            return self.of_array(plain_array(object)?.cast()?);
         }
         let is_sequence = object.is_instance_of::<PyList>() || object.is_instance_of::<PyTuple>();
         if is_sequence && holds_quantities(object)? {
             return self.one_by_one(object, vec![object.len()?]);
         }
         if !is_sequence && !object.hasattr("__len__")? && !object.hasattr("__array__")? {
-            return object.extract().map(Values::One).map_err(|_| self.wrong_type(object));
+            return self.single(object).map(Values::One);
         }
         let array = as_array(object).map_err(|_| self.wrong_type(object))?;
         self.of_array(&array)
@@ -107,7 +107,7 @@ impl<'py> Argument<'py> {
     fn of_array(&mut self, array: &Bound<'py, PyUntypedArray>) -> PyResult<Values> {
         if array.hasattr("filled")? {
             let numbers = array.call_method1("astype", ("float64",))?.call_method1("filled", (f64::NAN,))?;
-            return self.of_array(numbers.cast::<PyUntypedArray>()?.as_any().cast()?);
+            return self.of_array(numbers.cast()?);
         }
         let kind: char = array.getattr("dtype")?.getattr("kind")?.extract()?;
         let shape: Vec<usize> = array.getattr("shape")?.extract()?;
@@ -124,16 +124,24 @@ impl<'py> Argument<'py> {
     }
 
     /// Elements that are objects: quantities with units, decimals.
-    fn one_by_one(&mut self, items: &Bound<'py, PyAny>, shape: Vec<usize>) -> PyResult<Values> {
+    fn one_by_one(&self, items: &Bound<'py, PyAny>, shape: Vec<usize>) -> PyResult<Values> {
         let mut values = Vec::with_capacity(shape.iter().product());
         for item in items.try_iter()? {
-            let item = item?;
-            match self.raw(&item)? {
-                Values::One(value) => values.push(value),
-                _ => return Err(self.wrong_type(&item)),
-            }
+            values.push(self.single(&item?)?);
         }
         Ok(Values::Many { values, shape })
+    }
+
+    /// A single number, in the unit of the name.
+    fn single(&self, object: &Bound<'py, PyAny>) -> PyResult<f64> {
+        let is_number = object.hasattr("__float__")? || object.hasattr("__index__")?;
+        if object.is_instance_of::<PyBool>() || !is_number {
+            return Err(self.wrong_type(object));
+        }
+        if object.hasattr("magnitude")? && object.hasattr("to")? {
+            return magnitude(object, self.row.name, Some(self.row))?.extract().map_err(|_| self.wrong_type(object));
+        }
+        object.extract().map_err(|_| self.wrong_type(object))
     }
 
     /// Checks the range and converts to SI.
@@ -187,6 +195,17 @@ pub fn index(at: usize, shape: &[usize]) -> String {
 /// Whether an object is a labelled array: it has an index that is not a method, as lists have one.
 fn is_series(object: &Bound<'_, PyAny>) -> PyResult<bool> {
     Ok(object.hasattr("to_numpy")? && object.getattr_opt("index")?.is_some_and(|index| !index.is_callable()))
+}
+
+/// The array of a labelled one; what is missing in one of the types that know missing values is NaN.
+fn plain_array<'py>(object: &Bound<'py, PyAny>) -> PyResult<Bound<'py, PyAny>> {
+    if let Some(dtype) = object.getattr_opt("dtype")? {
+        let kind = dtype.getattr_opt("kind")?.map(|kind| kind.extract::<char>()).transpose()?;
+        if dtype.hasattr("na_value")? && kind.is_some_and(|kind| matches!(kind, 'f' | 'i' | 'u')) {
+            return object.call_method1("to_numpy", ("float64", false, f64::NAN));
+        }
+    }
+    object.call_method0("to_numpy")
 }
 
 /// Whether a sequence holds quantities with units, which NumPy would strip.

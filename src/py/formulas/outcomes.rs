@@ -2,6 +2,7 @@
 
 use super::declare::Outcome;
 use crate::quantity::Row;
+use pyo3::basic::CompareOp;
 use pyo3::prelude::*;
 use pyo3::types::{PyDict, PyFloat, PyTuple};
 
@@ -32,7 +33,7 @@ impl Kind for Flag {
     fn shown<'py>(value: Bound<'py, PyAny>) -> PyResult<Bound<'py, PyAny>> {
         match value.cast::<PyFloat>() {
             Ok(number) => Ok(pyo3::types::PyBool::new(value.py(), number.value() != 0.0).to_owned().into_any()),
-            Err(_) if value.hasattr("astype")? => value.call_method1("astype", ("bool",)),
+            Err(_) if value.hasattr("astype")? => value.rich_compare(1.0, CompareOp::Eq), // NaN is no
             Err(_) => Ok(value),
         }
     }
