@@ -35,6 +35,7 @@ pub mod oil;
 #[cfg(feature = "python")]
 mod py;
 pub mod quantity;
+pub mod study;
 pub mod supply;
 pub mod wear;
 

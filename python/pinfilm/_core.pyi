@@ -2,12 +2,67 @@
 The compiled core of pinfilm. Import from `pinfilm`, not from here.
 """
 
+from _typeshed import Incomplete
 from collections.abc import Mapping, Sequence
 from os import PathLike
 from pinfilm.typing import Floats, FloatsOut, Scalar
 from typing import Any, final
 
-__all__ = ["Chain", "Circuit", "Cost", "Costs", "Drip", "Drive", "DriveState", "Duty", "Event", "EveryNth", "Fill", "FillState", "Friction", "Joint", "JointState", "Kinematics", "Line", "LockTime", "LossParts", "LossRates", "Manual", "ManualInterval", "Oil", "OperatingPoint", "PeriodicFill", "PointsCoverage", "ReynoldsBearing", "RollerContact", "Spray", "Straight", "Supply", "SupplyState", "Surface", "Synchronised", "Tension", "Timer", "TimerCoverage", "Turn", "ViscosityWindow", "Wear", "WearState", "archard_volume_mm3", "articulation_angle_deg", "asperity_integral", "blend_viscosity_mm2_s", "capstan_ratio", "centre_distance_mm", "chain_length_pitches", "chain_speed_m_per_s", "conductor_resistance_ohm_per_km", "current_from_power_a", "demand_ul_per_joint_h", "density_kg_per_m3", "discounted_payback_years", "dynamic_viscosity_mpa_s", "eccentricity_short", "elongation_pct", "equivalent_circuit", "every_nth", "fill_between_shots", "formulas", "grade_limits_mm2_s", "irr", "irr_roots", "irr_status", "joint_entry_time_s", "kinematic_viscosity_mm2_s", "line_contact_film_um", "load_voltage_v", "lock_risk", "lock_time_s", "loss_rates_per_h", "manual_interval", "npv", "payback_days", "payback_status", "payback_years", "penetration_time_s", "periodic_fill", "pitch_diameter_mm", "points_coverage", "power_from_current_kw", "pressure_drop_kpa", "pressure_mpa", "reached_joints", "reynolds_bearing", "rolling_resistance", "sag_tension_n", "single_present_value_factor", "smallest_shot_ul", "sommerfeld_short", "speed_ripple", "squeeze_time_short_s", "three_gaps", "timer_coverage", "uniform_present_value_factor", "v100_mm2_s", "vent_time_s", "version", "viscosity_index", "viscosity_window_mpa_s", "voltage_drop_v"]
+@final
+class Caution:
+    """
+    A caution for people who will stand at the machine.
+    """
+    def __copy__(self, /) -> Caution: ...
+    def __deepcopy__(self, /, _memo: Any) -> Caution: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, code: str | None, message: str | None) -> Caution: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def code(self, /) -> str:
+        """
+        stable word of the hazard
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> Caution:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> Caution:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> Caution:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def message(self, /) -> str:
+        """
+        what to mind, and whose rules decide
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Caution:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
 
 @final
 class Chain:
@@ -118,7 +173,7 @@ class Chain:
         """
         gap between inner and outer plate, through which oil enters the joint
         """
-    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> Chain:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Chain:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -136,6 +191,29 @@ class Chain:
     def rollers_per_pitch(self, /) -> float:
         """
         rollers of one strand in one pitch
+        """
+    @staticmethod
+    def standard(standard: str, designation: str, /, **given: "object") -> Chain:
+        """
+        A chain of a standard's table; what the standard leaves open, or what differs, is given by name.
+
+        Parameters
+        ----------
+        standard, designation : str
+            Such as ``"ISO 606", "16B-2"`` or ``"ISO 1977", "M112"``; see `pinfilm.standards`.
+        **given
+            Public names of `Chain`. Tensile strength and mass are per strand.
+
+        Raises
+        ------
+        InputError
+            For an unknown standard or designation (naming the nearest), or a value that is still missing.
+
+        Examples
+        --------
+        >>> import pinfilm
+        >>> pinfilm.Chain.standard("ISO 606", "16B", bush_diameter_mm=11.0, mass_kg_per_m=2.7).pin_diameter_mm
+        8.28
         """
     @property
     def tensile_strength_kn(self, /) -> float | None:
@@ -204,7 +282,7 @@ class Circuit:
         """
         least tension that keeps the chain in line; not given: 2 % sag on one metre
         """
-    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> Circuit:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Circuit:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -242,6 +320,180 @@ class Circuit:
     def take_up_n(self, /) -> float:
         """
         running tension of all strands at the drive exit, or the force on the frame of the take-up turn
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+    @staticmethod
+    def two_sprocket(**given: "object") -> Circuit:
+        """
+        The everyday loop of two sprockets, from the keywords of `TwoSprocket`.
+
+        Examples
+        --------
+        >>> import pinfilm
+        >>> loop = pinfilm.Circuit.two_sprocket(
+        ...     pitch_mm=100, centre_distance_m=20, teeth_drive=12, teeth_tail=12, carried_kg_per_m=60, take_up_n=1500
+        ... )
+        >>> len(loop.sections)
+        4
+        """
+
+@final
+class Comparison:
+    """
+    Now against proposed: what the change saves, and whether and when it pays back.
+    """
+    def __copy__(self, /) -> Comparison: ...
+    def __deepcopy__(self, /, _memo: Any) -> Comparison: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, now: Evaluation | None, proposed: Evaluation | None, saving_items: Savings | None, saving_per_year: Scalar | None, saving_without_chain_per_year: Scalar | None, invest: Scalar | None, payback_status: str | None, payback_days: Scalar | None, payback_status_without_chain: str | None, payback_days_without_chain: Scalar | None, payback_status_downtime_halved: str | None, payback_days_downtime_halved: Scalar | None, discounted_payback_status: str | None, discounted_payback_years: Scalar | None, npv: Scalar | None, npv_without_chain: Scalar | None, irr: Scalar | None, irr_status: str | None, irr_roots: Sequence[Scalar] | None, discount_rate: Scalar | None, horizon_years: int | None, cash_flow: Sequence[Scalar] | None) -> Comparison: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def cash_flow(self, /) -> tuple[float, ...]:
+        """
+        capital now, saving at each year end
+        """
+    @property
+    def discount_rate(self, /) -> float:
+        """
+        discount rate of a year
+        """
+    @property
+    def discounted_payback_status(self, /) -> str:
+        """
+        status of the discounted payback
+        """
+    @property
+    def discounted_payback_years(self, /) -> float | None:
+        """
+        years until the discounted flows have returned the capital
+        """
+    def explain(self, /, path: str) -> Explanation:
+        """
+        Explain a number as `Evaluation.explain` does; the two lines stand under `now.` and `proposed.`.
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> Comparison:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> Comparison:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> Comparison:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def horizon_years(self, /) -> int:
+        """
+        years over which the change is judged
+        """
+    @property
+    def invest(self, /) -> float:
+        """
+        capital that the change needs now
+        """
+    @property
+    def irr(self, /) -> float | None:
+        """
+        internal rate of return of a year; with several, the one nearest zero, which decides nothing
+        """
+    @property
+    def irr_roots(self, /) -> tuple[float, ...]:
+        """
+        all internal rates of return
+        """
+    @property
+    def irr_status(self, /) -> str:
+        """
+        none, unique, several or out_of_range
+        """
+    @property
+    def now(self, /) -> Evaluation:
+        """
+        the line as it is
+        """
+    @property
+    def npv(self, /) -> float:
+        """
+        net present value over the horizon
+        """
+    @property
+    def npv_without_chain(self, /) -> float:
+        """
+        the same without chain and sprockets
+        """
+    @property
+    def payback_days(self, /) -> float | None:
+        """
+        days until the saving has returned the capital
+        """
+    @property
+    def payback_days_downtime_halved(self, /) -> float | None:
+        """
+        days if standstill costs only half
+        """
+    @property
+    def payback_days_without_chain(self, /) -> float | None:
+        """
+        days without counting chain and sprockets
+        """
+    @property
+    def payback_status(self, /) -> str:
+        """
+        pays_back, immediate, never or loses_after
+        """
+    @property
+    def payback_status_downtime_halved(self, /) -> str:
+        """
+        the same status at half the downtime cost
+        """
+    @property
+    def payback_status_without_chain(self, /) -> str:
+        """
+        the same status without chain and sprockets
+        """
+    @property
+    def proposed(self, /) -> Evaluation:
+        """
+        the line as proposed
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Comparison:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    @property
+    def saving_items(self, /) -> Savings:
+        """
+        saving of a year, item by item
+        """
+    @property
+    def saving_per_year(self, /) -> float:
+        """
+        saving of a year
+        """
+    @property
+    def saving_without_chain_per_year(self, /) -> float:
+        """
+        the same without chain and sprockets, which rest on an estimated wear life
         """
     def to_dict(self, /) -> dict[str, Any]:
         """
@@ -315,7 +567,7 @@ class Cost:
         """
         oil
         """
-    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> Cost:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Cost:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -481,7 +733,7 @@ class Costs:
         """
         planned standstill for the chain in a year
         """
-    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> Costs:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Costs:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -582,7 +834,7 @@ class Drip:
         """
         gaps of one joint served, per strand: 1 or 2
         """
-    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> Drip:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Drip:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -753,7 +1005,7 @@ class Drive:
         """
         rated line voltage of the connection in use
         """
-    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> Drive:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Drive:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -864,7 +1116,7 @@ class DriveState:
         """
         least change of pull that a month of logged current could show on each side
         """
-    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> DriveState:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> DriveState:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -950,7 +1202,7 @@ class Duty:
         """
         running hours in a working day
         """
-    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> Duty:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Duty:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -990,6 +1242,114 @@ class Duty:
     def water_factor(self, /) -> float:
         """
         wear over that of a dry line: dry 1, damp 1.5, wash-down 3, caustic 5
+        """
+
+@final
+class Evaluation:
+    """
+    A line, evaluated: what its joints go through, what oil does in them, what that costs.
+    """
+    def __copy__(self, /) -> Evaluation: ...
+    def __deepcopy__(self, /, _memo: Any) -> Evaluation: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, line: Line | None, kinematics: Kinematics | None, tension: Tension | None, joint: JointState | None, fill: FillState | None, wear: WearState | None, drive: DriveState | None, supply: SupplyState | None, cost: Cost | None, warnings: Sequence[Warning] | None, cautions: Sequence[Caution] | None) -> Evaluation: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def cautions(self, /) -> tuple[Caution, ...]:
+        """
+        what can hurt people
+        """
+    @property
+    def cost(self, /) -> Cost:
+        """
+        cost of a year
+        """
+    @property
+    def drive(self, /) -> DriveState:
+        """
+        power, current, energy
+        """
+    def explain(self, /, path: str) -> Explanation:
+        """
+        Explain a number: formula, numbers put in with their units, where each came from, source and its class.
+
+        `path` is dotted: a result (`"joint.events.2.friction"`; `"joint.pressure_mpa"` for the event with the greatest), or
+        an input by its survey key (`"chain.pitch_mm"`). Raises InputError for a path that is none, naming the nearest.
+        """
+    @property
+    def fill(self, /) -> FillState:
+        """
+        oil in the joints
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> Evaluation:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> Evaluation:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> Evaluation:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def joint(self, /) -> JointState:
+        """
+        what the joints go through
+        """
+    @property
+    def kinematics(self, /) -> Kinematics:
+        """
+        lengths, times and temperatures
+        """
+    @property
+    def line(self, /) -> Line:
+        """
+        the survey
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Evaluation:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    @property
+    def supply(self, /) -> SupplyState:
+        """
+        oil used and its supply
+        """
+    @property
+    def tension(self, /) -> Tension:
+        """
+        pull and tension
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+    @property
+    def warnings(self, /) -> tuple[Warning, ...]:
+        """
+        what to read with care
+        """
+    @property
+    def wear(self, /) -> WearState:
+        """
+        wear and life
         """
 
 @final
@@ -1086,7 +1446,7 @@ class Event:
         """
         boundary, mixed or full film
         """
-    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> Event:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Event:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -1178,6 +1538,64 @@ class EveryNth:
         """
 
 @final
+class Explanation:
+    """
+    One number, explained: formula, numbers put in, where each came from, source and its class.
+    """
+    def __repr__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def filled(self, /) -> str:
+        """
+        Formula with numbers.
+        """
+    @property
+    def formula(self, /) -> str:
+        """
+        Formula with names; empty for an input.
+        """
+    @property
+    def inputs(self, /) -> list[tuple[str, str, str]]:
+        """
+        The numbers put in: path, value with unit, where it came from.
+        """
+    @property
+    def means(self, /) -> str:
+        """
+        What it means.
+        """
+    @property
+    def origin(self, /) -> str:
+        """
+        Where the number itself came from.
+        """
+    @property
+    def path(self, /) -> str:
+        """
+        Path of the quantity, with the number of the list item.
+        """
+    @property
+    def source(self, /) -> str:
+        """
+        Source of the relation or default.
+        """
+    @property
+    def source_class(self, /) -> str:
+        """
+        How well the source is founded.
+        """
+    @property
+    def spread(self, /) -> str:
+        """
+        Low and high of a default or closure; empty where none is stated.
+        """
+    @property
+    def value(self, /) -> str:
+        """
+        Value with its unit, as people read it.
+        """
+
+@final
 class Fill:
     """
     What oil does once it is in a joint: the closures of loss and capacity, and the floors that a set-up must keep.
@@ -1251,7 +1669,7 @@ class Fill:
         """
         oil per open area in the cup of the evaporation test
         """
-    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> Fill:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Fill:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -1432,7 +1850,7 @@ class FillState:
         """
         chance that a passing joint catches a drop
         """
-    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> FillState:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> FillState:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -1578,7 +1996,7 @@ class Friction:
         """
         the same where oil reaches the track
         """
-    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> Friction:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Friction:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -1664,7 +2082,7 @@ class Joint:
         """
         From TOML text, or from a file given as a path object or a name that ends in `.toml`.
         """
-    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> Joint:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Joint:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -1730,7 +2148,7 @@ class JointState:
         """
         friction coefficient of side plates on their track
         """
-    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> JointState:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> JointState:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -1816,7 +2234,7 @@ class Kinematics:
         """
         time mean of the chain temperature
         """
-    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> Kinematics:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Kinematics:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -1937,7 +2355,7 @@ class Line:
         """
         the oil
         """
-    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> Line:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Line:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -2052,7 +2470,7 @@ class LossParts:
         """
         oxidation
         """
-    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> LossParts:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> LossParts:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -2197,7 +2615,7 @@ class Manual:
         """
         gaps of one joint served, per strand: 1 or 2
         """
-    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> Manual:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Manual:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -2307,6 +2725,17 @@ class Oil:
         """
         From a dictionary as `to_dict` gives it.
         """
+    @staticmethod
+    def from_grade(iso_vg: int, viscosity_index: Scalar | None = None, /, **given: "object") -> Oil:
+        """
+        An oil by its ISO viscosity grade and viscosity index; everything else by name.
+
+        Examples
+        --------
+        >>> import pinfilm
+        >>> pinfilm.Oil.from_grade(220, 95, price_per_l=9.0).iso_vg
+        220
+        """
     @classmethod
     def from_json(cls, /, source: str | PathLike[str]) -> Oil:
         """
@@ -2362,7 +2791,7 @@ class Oil:
         """
         price of the oil
         """
-    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> Oil:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Oil:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -2699,7 +3128,7 @@ class RollerContact:
         """
         load on one roller
         """
-    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> RollerContact:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> RollerContact:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -2719,6 +3148,97 @@ class RollerContact:
     def to_toml(self, /) -> str:
         """
         As TOML text.
+        """
+
+@final
+class Savings:
+    """
+    Saving of a year, item by item; negative where the proposal costs more.
+    """
+    def __copy__(self, /) -> Savings: ...
+    def __deepcopy__(self, /, _memo: Any) -> Savings: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, oil: Scalar | None, application_labour: Scalar | None, energy: Scalar | None, cleaning: Scalar | None, downtime: Scalar | None, chain: Scalar | None, sprockets: Scalar | None, waste: Scalar | None, upkeep: Scalar | None) -> Savings: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def application_labour(self, /) -> float:
+        """
+        work of oiling, refills and checks
+        """
+    @property
+    def chain(self, /) -> float:
+        """
+        new chain
+        """
+    @property
+    def cleaning(self, /) -> float:
+        """
+        cleaning
+        """
+    @property
+    def downtime(self, /) -> float:
+        """
+        standstill
+        """
+    @property
+    def energy(self, /) -> float:
+        """
+        electrical energy
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> Savings:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> Savings:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> Savings:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def oil(self, /) -> float:
+        """
+        oil
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Savings:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    @property
+    def sprockets(self, /) -> float:
+        """
+        new sprockets
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+    @property
+    def upkeep(self, /) -> float:
+        """
+        upkeep of the oiling equipment
+        """
+    @property
+    def waste(self, /) -> float:
+        """
+        disposal of oil
         """
 
 @final
@@ -2780,7 +3300,7 @@ class Spray:
         """
         gaps of one joint served, per strand: 1 or 2
         """
-    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> Spray:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Spray:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -2911,7 +3431,7 @@ class Straight:
         """
         sides from which an applicator can reach the chain
         """
-    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> Straight:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Straight:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -3072,7 +3592,7 @@ class Supply:
         """
         share of the volume at which it is refilled
         """
-    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> Supply:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Supply:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -3173,7 +3693,7 @@ class SupplyState:
         """
         pressure needed over pump outlet pressure
         """
-    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> SupplyState:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> SupplyState:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -3274,7 +3794,7 @@ class Surface:
         """
         Poisson's ratio of pin and bush
         """
-    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> Surface:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Surface:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -3365,7 +3885,7 @@ class Synchronised:
         """
         gaps of one joint served, per strand: 1 or 2
         """
-    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> Synchronised:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Synchronised:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -3456,7 +3976,7 @@ class Tension:
         """
         effective pull at the drive
         """
-    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> Tension:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Tension:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -3542,7 +4062,7 @@ class Timer:
         """
         whether oil stops while the line stands
         """
-    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> Timer:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Timer:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -3692,7 +4212,7 @@ class Turn:
         """
         radius of the joints' path on a smooth turn
         """
-    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> Turn:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Turn:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -3745,6 +4265,132 @@ class Turn:
         """
 
 @final
+class TwoSprocket:
+    """
+    The everyday loop by a few numbers: it fits one row of a table.
+    """
+    def __copy__(self, /) -> TwoSprocket: ...
+    def __deepcopy__(self, /, _memo: Any) -> TwoSprocket: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, pitch_mm: Scalar | None, centre_distance_m: Scalar | None, teeth_drive: int | None, teeth_tail: int | None, lift_m: Scalar | None = None, support: str | None = None, return_support: str | None = None, carried_kg_per_m: Scalar | None = None, returning_kg_per_m: Scalar | None = None, loads: bool | None = None, strands: int | None = None, joints: int | None = None, take_up_n: Scalar | None, carry_temperature_c: Scalar | None = None, return_temperature_c: Scalar | None = None, extra_pull_n: Scalar | None = None) -> TwoSprocket: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def carried_kg_per_m(self, /) -> float:
+        """
+        slats, carriers and product on the carrying strand, all strands together
+        """
+    @property
+    def carry_temperature_c(self, /) -> float | None:
+        """
+        temperature around the carrying strand; not given: ambient
+        """
+    @property
+    def centre_distance_m(self, /) -> float:
+        """
+        distance between the shafts
+        """
+    @property
+    def extra_pull_n(self, /) -> float:
+        """
+        pull of brushes, scrapers and seals on the carrying strand
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> TwoSprocket:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> TwoSprocket:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> TwoSprocket:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def joints(self, /) -> int | None:
+        """
+        joints of one strand, counted
+        """
+    @property
+    def lift_m(self, /) -> float:
+        """
+        height of the drive shaft over the tail shaft
+        """
+    @property
+    def loads(self, /) -> bool:
+        """
+        whether product is placed at the tail
+        """
+    @property
+    def pitch_mm(self, /) -> float:
+        """
+        pitch of the chain
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> TwoSprocket:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    @property
+    def return_support(self, /) -> str:
+        """
+        what carries the return strand
+        """
+    @property
+    def return_temperature_c(self, /) -> float | None:
+        """
+        temperature around the return strand; not given: ambient
+        """
+    @property
+    def returning_kg_per_m(self, /) -> float:
+        """
+        slats and carriers on the return strand and the wheels, all strands together
+        """
+    @property
+    def strands(self, /) -> int:
+        """
+        parallel strands of chain
+        """
+    @property
+    def support(self, /) -> str:
+        """
+        what carries the carrying strand
+        """
+    @property
+    def take_up_n(self, /) -> float:
+        """
+        running tension of all strands at the drive exit
+        """
+    @property
+    def teeth_drive(self, /) -> int:
+        """
+        teeth of the drive sprocket
+        """
+    @property
+    def teeth_tail(self, /) -> int:
+        """
+        teeth of the tail sprocket
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+
+@final
 class ViscosityWindow:
     """
     Viscosities that get in at the application point and stay while running.
@@ -3776,6 +4422,82 @@ class ViscosityWindow:
     def to_dict(self, /) -> dict[str, Any]:
         """
         As a dictionary of names and values.
+        """
+
+@final
+class Warning:
+    """
+    A warning: the number stands, but outside what the model was made for, or it means trouble on the line.
+    """
+    def __copy__(self, /) -> Warning: ...
+    def __deepcopy__(self, /, _memo: Any) -> Warning: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, code: str | None, field: str | None, value: Scalar | None = None, unit: str | None, limit: str | None, message: str | None) -> Warning: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def code(self, /) -> str:
+        """
+        stable word for programs
+        """
+    @property
+    def field(self, /) -> str:
+        """
+        path of the quantity it is about
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> Warning:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> Warning:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> Warning:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def limit(self, /) -> str:
+        """
+        what would have been usual
+        """
+    @property
+    def message(self, /) -> str:
+        """
+        the whole sentence
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Warning:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+    @property
+    def unit(self, /) -> str:
+        """
+        that unit
+        """
+    @property
+    def value(self, /) -> float | None:
+        """
+        its value, in the unit of its name
         """
 
 @final
@@ -3812,7 +4534,7 @@ class Wear:
         """
         From TOML text, or from a file given as a path object or a name that ends in `.toml`.
         """
-    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> Wear:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Wear:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -3953,7 +4675,7 @@ class WearState:
         """
         elongation at which the chain is replaced
         """
-    def replace(self, paths: "Mapping[str, Any] | None" = None, /, **changes: "Any") -> WearState:
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> WearState:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
         """
@@ -4308,6 +5030,33 @@ def chain_speed_m_per_s(pitch_mm: Floats, teeth: Floats, speed_rpm: Floats) -> F
     >>> from pinfilm import kinematics
     >>> round(kinematics.chain_speed_m_per_s(160, 8, 9.375), 6)
     0.2
+    """
+
+def compare(now: Line, proposed: Line) -> Comparison:
+    """
+    Compare a line as it is with the same line as proposed: savings item by item, payback, net present value.
+
+    Parameters
+    ----------
+    now, proposed : Line
+        The two surveys. Capital, discount rate, horizon and days of a year are those of the proposed one.
+
+    Returns
+    -------
+    Comparison
+        Savings, payback in days with its status word, discounted payback, NPV and IRR with all roots.
+
+    Raises
+    ------
+    InputError
+        If one of the two cannot be evaluated, or their currencies differ.
+
+    Examples
+    --------
+    >>> import pinfilm
+    >>> change = pinfilm.compare(*pinfilm.examples.pair("oven"))
+    >>> change.payback_status
+    'pays_back'
     """
 
 def conductor_resistance_ohm_per_km(area_mm2: Floats, conductor_class: Floats) -> FloatsOut:
@@ -4715,6 +5464,40 @@ def equivalent_circuit(stator_resistance_ohm: Floats, stator_reactance_ohm: Floa
     ... )
     >>> round(point.current_a, 3), round(point.power_factor, 4), round(point.speed_rpm, 1)
     (18.892, 0.8321, 1760.4)
+    """
+
+def evaluate(line: Line) -> Evaluation:
+    """
+    Evaluate a line: kinematics, tension, joints, fill, wear, drive, supply and cost of a year.
+
+    Parameters
+    ----------
+    line : Line
+        The survey.
+
+    Returns
+    -------
+    Evaluation
+        Groups of results, with `warnings` and `cautions`.
+
+    Raises
+    ------
+    InputError
+        For a survey that cannot be computed; it names field, value, unit and limit.
+    ConvergenceError
+        If friction and pull do not settle.
+
+    Warns
+    -----
+    PinfilmRangeWarning
+        For every value outside its usual range; also listed in `warnings`.
+
+    Examples
+    --------
+    >>> import pinfilm
+    >>> result = pinfilm.evaluate(pinfilm.examples.load("oven_now"))
+    >>> result.fill.never_reached > 0
+    True
     """
 
 def every_nth(joints: Floats, n: Floats, attachment_every: Floats | None = None, blocked: Floats | None = None) -> EveryNth:
@@ -5910,6 +6693,11 @@ def reached_joints(joints: Floats, circuit_time_s: Floats, run_s: Floats, dwell_
     900
     """
 
+def register() -> list[dict[str, str]]:
+    """
+    Where every public quantity is described: path, symbol, unit, meaning, ranges, default, formula, source, class.
+    """
+
 def reynolds_bearing(eccentricity_ratio: Floats, length_to_diameter: Floats, cavitation: str | None = None) -> ReynoldsBearing:
     """
     A steady journal bearing of finite length: two-dimensional solution of the Reynolds equation.
@@ -6245,6 +7033,11 @@ def squeeze_time_short_s(viscosity_mpa_s: Floats, radius_mm: Floats, length_mm: 
     >>> from pinfilm import film
     >>> round(film.squeeze_time_short_s(200, 7.5, 30, 5000, 50, 0.1, 0.999), 4)
     113.7708
+    """
+
+def standards() -> dict[str, list[str]]:
+    """
+    Standards in the tables, with the designations of each.
     """
 
 def three_gaps(step: Floats, count: Floats) -> list[tuple[float, int]]:
@@ -6617,3 +7410,5 @@ def voltage_drop_v(current_a: Floats, length_m: Floats, area_mm2: Floats, conduc
     >>> round(electrics.voltage_drop_v(2.0, 50.0, 1.5, 5, 20.0), 4)
     2.66
     """
+
+def __getattr__(name: str) -> Incomplete: ...

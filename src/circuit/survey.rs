@@ -221,13 +221,13 @@ pub(crate) fn circuit_consistent(circuit: &Circuit, place: &Place) -> Result<()>
             return Err(Error::new(Code::Inconsistent, path("attachment_every"), text).number(every as f64));
         }
     }
-    if let Some(at) = circuit.take_up_at {
-        if !matches!(circuit.sections.get(at as usize), Some(Section::Turn(turn)) if !turn.drive) {
-            let text = format!(
-                "take_up_at = {at} is not a turn of this circuit (sections count from 0, and the drive cannot be the take-up)"
-            );
-            return Err(Error::new(Code::Inconsistent, path("take_up_at"), text).number(at as f64));
-        }
+    if let Some(at) = circuit.take_up_at
+        && !matches!(circuit.sections.get(at as usize), Some(Section::Turn(turn)) if !turn.drive)
+    {
+        let text = format!(
+            "take_up_at = {at} is not a turn of this circuit (sections count from 0, and the drive cannot be the take-up)"
+        );
+        return Err(Error::new(Code::Inconsistent, path("take_up_at"), text).number(at as f64));
     }
     Ok(())
 }

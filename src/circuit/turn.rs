@@ -65,7 +65,7 @@ mod tests {
         let (growth, spread) = wall_growth(0.3, PI);
         let floor = 0.25 * 40.0 * GRAVITY * 0.6;
         let ours = 1000.0 * (1.0 + growth) + floor * spread;
-        assert!((ours - 2873.541_867).abs() < 1e-6);
+        assert!((ours - 2_873.541_867).abs() < 1e-6);
         assert!((ours / integrate(1000.0, PI, |s| 0.3 * s + floor) - 1.0).abs() < 1e-8);
     }
 

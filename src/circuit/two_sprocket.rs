@@ -81,7 +81,7 @@ impl TwoSprocket {
             ..straight(carry_rise, self.support, self.carried_kg_per_m, self.carry_temperature_c)?
         };
         let half = std::f64::consts::PI;
-        let sections = vec![
+        let sections = [
             Section::Straight(back),
             wheel(self.teeth_tail, half + 2.0 * gamma, 2.0 * tail * cosine * level, false)?,
             Section::Straight(carry),

@@ -49,9 +49,13 @@ pub(super) fn apply(
     sheds: &impl Fn(f64) -> bool,
 ) -> Result<Application> {
     let (section, position, side, given) = match &survey.si.lubrication {
-        LubricationSi::Manual(m) => (m.application_section, m.application_position, m.application_side, m.time_available),
+        LubricationSi::Manual(m) => {
+            (m.application_section, m.application_position, m.application_side, m.time_available)
+        }
         LubricationSi::Drip(m) => (m.application_section, m.application_position, m.application_side, m.time_available),
-        LubricationSi::Spray(m) => (m.application_section, m.application_position, m.application_side, m.time_available),
+        LubricationSi::Spray(m) => {
+            (m.application_section, m.application_position, m.application_side, m.time_available)
+        }
         LubricationSi::Synchronised(m) => {
             (m.application_section, m.application_position, m.application_side, m.time_available)
         }
@@ -171,9 +175,12 @@ fn judged(survey: &Checked, course: &Course, at: &Application) -> (Point, Loop) 
         time_available: at.time_available,
         side: spot.side,
         open_share,
-        time_to_wash: time_to(survey, course, spot, |section, _| {
-            matches!(section, SectionSi::Straight(straight) if straight.wash)
-        }),
+        time_to_wash: time_to(
+            survey,
+            course,
+            spot,
+            |section, _| matches!(section, SectionSi::Straight(straight) if straight.wash),
+        ),
         access,
         surroundings,
     };
@@ -187,12 +194,7 @@ fn judged(survey: &Checked, course: &Course, at: &Application) -> (Point, Loop) 
 }
 
 /// Time (s) from a place to the entry of the first section ahead for which `is` holds, if there is one.
-fn time_to(
-    survey: &Checked,
-    course: &Course,
-    spot: Spot,
-    is: impl Fn(&SectionSi, &Way) -> bool,
-) -> Option<f64> {
+fn time_to(survey: &Checked, course: &Course, spot: Spot, is: impl Fn(&SectionSi, &Way) -> bool) -> Option<f64> {
     let places = &course.layout.places;
     let start = course.layout.position(spot.section)?;
     let mut time = places[start].duration * (1.0 - spot.position);
@@ -235,4 +237,3 @@ fn next_run(survey: &Checked, course: &Course) -> Result<f64> {
         },
     })
 }
-

@@ -68,10 +68,7 @@ pub fn cautions(line: &Line, kinematics: &Kinematics) -> Vec<Caution> {
         "Clamp meters, cabinets, drives and supplies belong to qualified electricians; local codes apply. A converter stays \
          charged after it is switched off.",
     );
-    add(
-        "slippery_floor",
-        "Dripping oil makes floors and steps slippery: use trays, wipe up, and tell people.",
-    );
+    add("slippery_floor", "Dripping oil makes floors and steps slippery: use trays, wipe up, and tell people.");
     if line.duty.food_contact {
         add(
             "food_contact",

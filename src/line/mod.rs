@@ -10,6 +10,7 @@ mod costing;
 mod course;
 mod driving;
 mod evaluate;
+mod explain;
 mod oiling;
 mod reach;
 mod report;
@@ -21,5 +22,6 @@ mod warnings;
 mod wearing;
 
 pub use evaluate::evaluate;
+pub use explain::origin;
 pub use result::*;
 pub use survey::*;

@@ -77,7 +77,16 @@ impl Oiling {
         let sheds = |radius: f64| width(throw(radius)) < plate_path;
         let application = apply(survey, course, &liquid, &entry, &sheds)?;
         let loss_rate = losses.total();
-        Ok(Oiling { liquid, event_viscosity, retained_width, capacity, losses, loss_rate, application, near_flash_point })
+        Ok(Oiling {
+            liquid,
+            event_viscosity,
+            retained_width,
+            capacity,
+            losses,
+            loss_rate,
+            application,
+            near_flash_point,
+        })
     }
 
     /// Viscosities that get in at the application point, and that stay over the longest wait (Pa s).
@@ -86,9 +95,10 @@ impl Oiling {
         let eccentricity = survey.si.joint.eccentricity_ratio;
         let entry = &self.application.entry;
         let most = most_viscous(self.application.time_available, entry.time(1.0));
-        let (count, turned) = course.events.iter().fold((0.0, 0.0), |(n, angle), event| {
-            (n + event.count, angle + event.count * event.angle.abs())
-        });
+        let (count, turned) = course
+            .events
+            .iter()
+            .fold((0.0, 0.0), |(n, angle), event| (n + event.count, angle + event.count * event.angle.abs()));
         let articulations = count * longest_wait / course.layout.circuit_time;
         let pumped = pumping_viscosity(
             fill.keep,
@@ -152,11 +162,7 @@ fn losses(survey: &Checked, course: &Course, viscosity: &[f64], density: f64, ca
         articulation,
         wash: duty.wash_interval.map_or(0.0, |every| wall_time_rate(wash_rate(duty.wash_removed_share, every), share)),
         dust: wall_time_rate(duty.dust_loss, share),
-        standing: standing_rate(
-            evaporation(STILL_AIR).rate(duty.ambient),
-            oxidation.rate(duty.ambient),
-            share,
-        ),
+        standing: standing_rate(evaporation(STILL_AIR).rate(duty.ambient), oxidation.rate(duty.ambient), share),
     }
 }
 

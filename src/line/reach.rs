@@ -177,12 +177,7 @@ fn spraying(survey: &Checked, course: &Course, oiling: &Oiling, spray: &SpraySi)
     Ok(reach)
 }
 
-fn synchronised(
-    survey: &Checked,
-    course: &Course,
-    oiling: &Oiling,
-    applicator: &SynchronisedSi,
-) -> Result<Reach> {
+fn synchronised(survey: &Checked, course: &Course, oiling: &Oiling, applicator: &SynchronisedSi) -> Result<Reach> {
     let circuit = course.layout.circuit_time;
     let (joints, every) = (i64::from(course.layout.joints), applicator.every_nth);
     let counted = every_nth(joints, every)?;
@@ -280,4 +275,3 @@ pub(super) fn use_of_oil(course: &Course, oiling: &Oiling, reach: &Reach) -> met
     let joints = f64::from(course.layout.joints) * course.layout.strands;
     oil_use(reach.applied, oiling.loss_rate, reach.mean(), oiling.capacity.total, joints)
 }
-

@@ -43,7 +43,7 @@ pub(super) fn report(
 ) -> Result<Evaluation> {
     let kinematics = Kinematics::public(kinematics(&survey, &course), &ONE);
     let tension = Tension::public(tension(&survey, &course, &settled)?, &ONE);
-    let joint = JointState::public(joint(&course, &reach, &settled, &wearing), &ONE);
+    let joint = JointState::public(joint(&course, &settled, &wearing), &ONE);
     let fill = FillState::public(fill(&survey, &course, &oiling, &reach), &ONE);
     let wear = WearState::public(wear(&wearing), &ONE);
     let drive = DriveState::public(drive(&survey, &driving), &ONE);
@@ -63,7 +63,7 @@ pub(super) fn report(
         warnings: Vec::new(),
         cautions,
     };
-    let notes = warnings(survey, &course, &oiling, &reach, &settled, &driving, &result)?;
+    let notes = warnings(survey, &course, &oiling, &settled, &driving, &result)?;
     result.warnings = notes
         .warnings
         .into_iter()
@@ -119,7 +119,7 @@ fn tension(survey: &Checked, course: &Course, settled: &Settled) -> Result<Tensi
     })
 }
 
-fn joint(course: &Course, reach: &Reach, settled: &Settled, wearing: &Wearing) -> JointStateSi {
+fn joint(course: &Course, settled: &Settled, wearing: &Wearing) -> JointStateSi {
     let events = settled.events.iter().zip(&wearing.event_coefficients).map(|(joint, wear)| EventSi {
         section: joint.event.section as i64,
         kind: match joint.event.kind {
@@ -160,7 +160,6 @@ fn joint(course: &Course, reach: &Reach, settled: &Settled, wearing: &Wearing) -
     let of = |section: usize| (section as i64, settled.coefficients.joint[section]);
     let turns = places.iter().filter(|place| place.bends() && bends(&place.way)).map(|place| of(place.section));
     let idlers = places.iter().filter(|place| place.bends() && !bends(&place.way)).map(|place| of(place.section));
-    let _ = reach;
     JointStateSi {
         events: events.collect(),
         mu_joint: turns.chain(idlers).collect(),

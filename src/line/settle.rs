@@ -104,12 +104,8 @@ impl<'a> Bearing<'a> {
         let lubricant = self.lubricant(viscosity);
         let (speed, pitch) = (self.survey.si.duty.speed, self.survey.si.chain.pitch);
         let angle = event.angle.abs();
-        let turn = Turn {
-            angular_speed: angle * speed / pitch,
-            angle,
-            rest_time: event.rest,
-            rest_load: event.rest_tension,
-        };
+        let turn =
+            Turn { angular_speed: angle * speed / pitch, angle, rest_time: event.rest, rest_load: event.rest_tension };
         let contact = articulating(&self.pair, &self.surface, &lubricant, event.tension, &turn, |pressure| {
             roelands(viscosity, lubricant.pressure_viscosity, pressure)
         })
@@ -123,13 +119,15 @@ impl<'a> Bearing<'a> {
         let (line, chain) = (&self.survey.si, &self.survey.si.chain);
         let mut list = Vec::new();
         for place in &course.layout.places {
-            let (Way::Straight(_), SectionSi::Straight(straight)) = (&place.way, &line.circuit.sections[place.section]) else {
+            let (Way::Straight(_), SectionSi::Straight(straight)) = (&place.way, &line.circuit.sections[place.section])
+            else {
                 continue;
             };
             if !place.rolls() {
                 continue;
             }
-            let (Some(width), Some(bore), Some(diameter)) = (chain.inner_width, chain.roller_bore, chain.roller_diameter)
+            let (Some(width), Some(bore), Some(diameter)) =
+                (chain.inner_width, chain.roller_bore, chain.roller_diameter)
             else {
                 if line.friction.bush_roller.is_some() {
                     continue; // the survey says what the rollers do; their contact is not asked for
@@ -159,7 +157,8 @@ impl<'a> Bearing<'a> {
                 })
                 .map_err(|error| at_section(error, place.section))?;
             let reached = contact.friction(self.fill, &self.surface, &lubricant)?;
-            let friction_reached = roller_friction(reached.coefficient, self.boundary(), line.surface.roller_edge_share);
+            let friction_reached =
+                roller_friction(reached.coefficient, self.boundary(), line.surface.roller_edge_share);
             let friction = self.over_all(friction_reached);
             list.push(Rollers { section: place.section, load, contact, reached, friction_reached, friction });
         }

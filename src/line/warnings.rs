@@ -4,7 +4,6 @@ use super::checked::Checked;
 use super::course::Course;
 use super::driving::Driving;
 use super::oiling::Oiling;
-use super::reach::Reach;
 use super::result::Evaluation;
 use super::settle::Settled;
 use crate::circuit::{Finding, breakaway, inspect_layout, inspect_march, strength};
@@ -13,6 +12,7 @@ use crate::error::{Code, Error, Result};
 use crate::lubrication::{Clock, LubricationSi};
 use crate::quantity::Notes;
 use crate::quantity::show::number;
+use crate::quantity::unit::{M_PER_MIN, MPA};
 use crate::wear::{JUMP_WARNING_SHARE, TEMPERING_TEMPERATURE, tip_elongation, wear_does_not_limit};
 
 /// Lock risk above which a timer is not to be trusted. Closure of our own.
@@ -37,7 +37,6 @@ pub(super) fn warnings(
     survey: Checked,
     course: &Course,
     oiling: &Oiling,
-    reach: &Reach,
     settled: &Settled,
     driving: &Driving,
     result: &Evaluation,
@@ -55,15 +54,14 @@ pub(super) fn warnings(
     findings.extend(strength(&course.layout, start.strand_tension)?);
     findings.iter().for_each(|finding| of_circuit(&mut notes, finding));
     of_joints(&mut notes, settled, result);
-    of_oil(&mut notes, &survey, oiling, reach, result)?;
+    of_oil(&mut notes, &survey, oiling, result)?;
     of_wear(&mut notes, &survey, course, result);
     of_drive(&mut notes, &survey, driving, start.pull, result);
-    of_supply(&mut notes, result, oiling, &survey)?;
+    of_supply(&mut notes, result, &survey);
     Ok(notes)
 }
 
 fn of_circuit(notes: &mut Notes, finding: &Finding) {
-    let none = f64::NAN;
     match *finding {
         Finding::JointsNotCounted { joints } => notes.warn("joints_not_counted", "circuit.joints", f64::from(joints), "", "counted",
             format!("The {joints} joints of a strand were computed, not counted: every n-th-joint dosing depends on the exact number, and wear lengthens the chain. Count them.")),
@@ -73,7 +71,7 @@ fn of_circuit(notes: &mut Notes, finding: &Finding) {
             format!("{counted} joints were counted, but the surveyed lengths make {computed}: check lengths, pitch and count.")),
         Finding::FewTeeth { section, teeth } => notes.warn("few_teeth", format!("circuit.sections.{section}.teeth"), f64::from(teeth), "", "at least 8",
             format!("Section {section} has {teeth} teeth: below 8 the chain runs in jerks, and joints articulate far.")),
-        Finding::FastChain { speed } => notes.warn("fast_chain", "duty.speed_m_per_min", speed * 60.0, "m/min", "at most 150 m/min",
+        Finding::FastChain { speed } => notes.warn("fast_chain", "duty.speed_m_per_min", M_PER_MIN.from_si(speed), "m/min", "at most 150 m/min",
             format!("At {} m/s this is a transmission drive rather than a conveyor: impact and vibration are not modelled.", number(speed))),
         Finding::PlanNotClosed { turned } => notes.warn("plan_not_closed", "circuit.sections", turned.to_degrees(), "°", "360° or -360°",
             format!("The turns add up to {}°, but a closed plan turns by ±360°: a turn, its wrap or its side is wrong.", number(turned.to_degrees()))),
@@ -101,7 +99,6 @@ fn of_circuit(notes: &mut Notes, finding: &Finding) {
         Finding::Strength { strand_tension, tensile_strength, safety } => notes.warn("strength", "tension.heaviest_strand_n", strand_tension, "N", format!("at most {} N", number(tensile_strength / 7.0)),
             format!("At breakaway the heaviest strand carries {} N, a {} th of its tensile strength; a seventh is usual (common practice). People under the load and local rules ask for more.", number(strand_tension), number(safety))),
     }
-    let _ = none;
 }
 
 fn of_joints(notes: &mut Notes, settled: &Settled, result: &Evaluation) {
@@ -109,11 +106,12 @@ fn of_joints(notes: &mut Notes, settled: &Settled, result: &Evaluation) {
         return;
     }
     let worst = |index: usize| &result.joint.events[index];
-    let first = |is: fn(&crate::joint::Cautions) -> bool| settled.events.iter().position(|joint| is(&joint.contact.cautions));
+    let first =
+        |is: fn(&crate::joint::Cautions) -> bool| settled.events.iter().position(|joint| is(&joint.contact.cautions));
     if let Some(i) = first(|c| c.bearing_pressure) {
         let highest = result.joint.events.iter().map(|event| event.pressure_mpa).fold(0.0, f64::max);
         let speed = settled.events[i].contact.sliding_speed;
-        let limit = crate::joint::permissible_pressure(speed) / 1e6;
+        let limit = MPA.from_si(crate::joint::permissible_pressure(speed));
         notes.warn("bearing_pressure", "joint.events.pressure_mpa", highest, "MPa", format!("at most {} MPa", number(limit)),
             format!("The bearing pressure of {} MPa is above the {} MPa that hardened pins are given (common practice, no source): expect fast wear; a larger chain or more strands.", number(highest), number(limit)));
     }
@@ -126,8 +124,14 @@ fn of_joints(notes: &mut Notes, settled: &Settled, result: &Evaluation) {
             "Some turns are too brief or too lightly loaded for the closed form of the film: the film shown there is too thin.");
     }
     if first(|c| c.unloaded).is_some() {
-        notes.warn("unloaded_joint", "joint.events.tension_n", f64::NAN, "N", "above 0 N",
-            "Some joints articulate without tension: boundary friction is taken there, and no wear.");
+        notes.warn(
+            "unloaded_joint",
+            "joint.events.tension_n",
+            f64::NAN,
+            "N",
+            "above 0 N",
+            "Some joints articulate without tension: boundary friction is taken there, and no wear.",
+        );
     }
     let most = result.joint.events.iter().map(|event| event.lambda_fill_1).fold(0.0, f64::max);
     if most < 1.0 {
@@ -135,11 +139,18 @@ fn of_joints(notes: &mut Notes, settled: &Settled, result: &Evaluation) {
             format!("Film theory says boundary lubrication: even full joints reach a film of only {} of the roughness. Supply and additive decide friction and wear here; viscosity decides whether oil gets in and stays.", number(most)));
     }
     if settled.rounds > 100 {
-        notes.warn("slow_settling", "joint.rounds", settled.rounds as f64, "", "about 10", "Friction and pull settled only slowly: the result depends strongly on the film model.");
+        notes.warn(
+            "slow_settling",
+            "joint.rounds",
+            settled.rounds as f64,
+            "",
+            "about 10",
+            "Friction and pull settled only slowly: the result depends strongly on the film model.",
+        );
     }
 }
 
-fn of_oil(notes: &mut Notes, survey: &Checked, oiling: &Oiling, reach: &Reach, result: &Evaluation) -> Result<()> {
+fn of_oil(notes: &mut Notes, survey: &Checked, oiling: &Oiling, result: &Evaluation) -> Result<()> {
     let fill = &result.fill;
     if fill.never_reached > 0.0 {
         notes.warn("joints_never_reached", "fill.never_reached", fill.never_reached, "", "0",
@@ -154,8 +165,17 @@ fn of_oil(notes: &mut Notes, survey: &Checked, oiling: &Oiling, reach: &Reach, r
             format!("The timer runs near a simple fraction of the circuit time: at {} % of the possible speed errors a stretch of chain waits too long. A longer run, or a period further from that fraction.", number(risk * 100.0)));
     }
     if fill.lowest_fill_reached < survey.si.fill.floor {
-        notes.warn("low_fill", "fill.lowest_fill_reached", fill.lowest_fill_reached, "", format!("at least {}", number(survey.si.fill.floor)),
-            format!("Reached joints fall to a fill of {} before they are oiled again: more oil, or more often.", number(fill.lowest_fill_reached)));
+        notes.warn(
+            "low_fill",
+            "fill.lowest_fill_reached",
+            fill.lowest_fill_reached,
+            "",
+            format!("at least {}", number(survey.si.fill.floor)),
+            format!(
+                "Reached joints fall to a fill of {} before they are oiled again: more oil, or more often.",
+                number(fill.lowest_fill_reached)
+            ),
+        );
     }
     if fill.entered_share < 1.0 {
         notes.warn("slow_entry", "fill.entered_share", fill.entered_share, "", "1",
@@ -166,12 +186,27 @@ fn of_oil(notes: &mut Notes, survey: &Checked, oiling: &Oiling, reach: &Reach, r
             "No viscosity both enters in time and stays until the next shot: a warmer or earlier point, a shorter interval, or an oil of higher viscosity index.");
     }
     if result.supply.dripped_share > 0.5 {
-        notes.warn("drips", "supply.dripped_share", result.supply.dripped_share, "", "at most 0.5",
-            format!("{} % of the applied oil never stays in a joint: it drips, and makes floors slippery.", number(result.supply.dripped_share * 100.0)));
+        notes.warn(
+            "drips",
+            "supply.dripped_share",
+            result.supply.dripped_share,
+            "",
+            "at most 0.5",
+            format!(
+                "{} % of the applied oil never stays in a joint: it drips, and makes floors slippery.",
+                number(result.supply.dripped_share * 100.0)
+            ),
+        );
     }
     for exclusion in &oiling.application.exclusions {
-        notes.warn("application_point", "lubrication.application_section", oiling.application.spot.section as f64, "", "another place",
-            format!("Oil should not be applied there: {}.", exclusion.reason()));
+        notes.warn(
+            "application_point",
+            "lubrication.application_section",
+            oiling.application.spot.section as f64,
+            "",
+            "another place",
+            format!("Oil should not be applied there: {}.", exclusion.reason()),
+        );
     }
     if oiling.near_flash_point {
         notes.warn("near_flash_point", "oil.flash_point_c", survey.si.oil.flash_point.unwrap_or(f64::NAN), "°C", "20 K above the hottest chain",
@@ -180,12 +215,24 @@ fn of_oil(notes: &mut Notes, survey: &Checked, oiling: &Oiling, reach: &Reach, r
     if let Some(pour) = survey.si.oil.pour_point {
         let at = fill.application_c;
         if at < pour {
-            let message = format!("oil.pour_point_c = {pour} °C: at the application point the chain has {} °C, and this oil does not flow there. Take an oil with a lower pour point", number(at));
-            return Err(Error::new(Code::BeyondModel, "oil.pour_point_c", message).number(pour).unit("°C").limit(format!("at most {} °C", number(at))));
+            let message = format!(
+                "oil.pour_point_c = {pour} °C: at the application point the chain has {} °C, and this oil does not flow there. Take an oil with a lower pour point",
+                number(at)
+            );
+            return Err(Error::new(Code::BeyondModel, "oil.pour_point_c", message)
+                .number(pour)
+                .unit("°C")
+                .limit(format!("at most {} °C", number(at))));
         }
         if at < pour + POUR_MARGIN {
-            notes.warn("near_pour_point", "fill.application_c", at, "°C", format!("at least {} °C", number(pour + POUR_MARGIN)),
-                "The application point is within 10 K of the pour point: the oil may not flow.");
+            notes.warn(
+                "near_pour_point",
+                "fill.application_c",
+                at,
+                "°C",
+                format!("at least {} °C", number(pour + POUR_MARGIN)),
+                "The application point is within 10 K of the pour point: the oil may not flow.",
+            );
         }
     }
     match &survey.si.lubrication {
@@ -207,23 +254,40 @@ fn of_oil(notes: &mut Notes, survey: &Checked, oiling: &Oiling, reach: &Reach, r
     }
     let widest = "Loss rate, capture and dry wear coefficient are uncertain by factors of 5 to 30 until they are calibrated: one elongation reading is worth more than all tables.";
     notes.warn("uncalibrated", "fill.loss_rate_per_h", fill.loss_rate_per_h, "1/h", "", widest);
-    let _ = reach;
     Ok(())
 }
 
 fn of_wear(notes: &mut Notes, survey: &Checked, course: &Course, result: &Evaluation) {
     let wear = &result.wear;
     if wear_does_not_limit(wear.life_years) {
-        notes.warn("wear_does_not_limit", "wear.life_years", wear.life_years, "years", "below 50 years",
-            "Wear does not limit this chain: corrosion, damage or a change of product will end it first.");
+        notes.warn(
+            "wear_does_not_limit",
+            "wear.life_years",
+            wear.life_years,
+            "years",
+            "below 50 years",
+            "Wear does not limit this chain: corrosion, damage or a change of product will end it first.",
+        );
     }
     if wear.temperature_c > TEMPERING_TEMPERATURE {
-        notes.warn("tempering", "wear.temperature_c", wear.temperature_c, "°C", format!("at most {} °C", number(TEMPERING_TEMPERATURE)),
-            "Above this temperature hardened steel softens for good, which is not modelled: wear will be faster.");
+        notes.warn(
+            "tempering",
+            "wear.temperature_c",
+            wear.temperature_c,
+            "°C",
+            format!("at most {} °C", number(TEMPERING_TEMPERATURE)),
+            "Above this temperature hardened steel softens for good, which is not modelled: wear will be faster.",
+        );
     }
     if survey.si.wear.coefficient_dry < survey.si.wear.coefficient_boundary {
-        notes.warn("wear_coefficients", "wear.wear_coefficient_dry", survey.si.wear.coefficient_dry, "", "above the boundary coefficient",
-            "The dry joint is said to wear less than the oiled one.");
+        notes.warn(
+            "wear_coefficients",
+            "wear.wear_coefficient_dry",
+            survey.si.wear.coefficient_dry,
+            "",
+            "above the boundary coefficient",
+            "The dry joint is said to wear less than the oiled one.",
+        );
     }
     let chain = &survey.si.chain;
     let teeth = course.layout.places.iter().filter_map(|place| place.turn()?.teeth).max();
@@ -246,27 +310,63 @@ fn of_drive(notes: &mut Notes, survey: &Checked, driving: &Driving, breakaway_pu
             "With half of today's friction the load would drive the motor: good oiling can make this line run away. The machine's designer decides.");
     }
     if load > 1.0 {
-        notes.warn("overload", "drive.load", load, "", "at most 1", format!("The motor runs at {} % of its rated power.", number(load * 100.0)));
+        notes.warn(
+            "overload",
+            "drive.load",
+            load,
+            "",
+            "at most 1",
+            format!("The motor runs at {} % of its rated power.", number(load * 100.0)),
+        );
     }
     if load < WEAK_WITNESS {
         notes.warn("weak_witness", "drive.load", load, "", "at least 0.4",
             format!("At {} % of rated power most of the current is magnetising current: log electrical power, not current, to prove anything.", number(load * 100.0)));
     }
-    if let Some(locked) = breakaway_share(breakaway_pull, survey.si.duty.speed, &driving.gear, drive.rated_power, drive.locked_rotor_torque_ratio) {
-        if locked > BREAKAWAY_CAUTION {
-            notes.warn("breakaway", "tension.breakaway_pull_n", breakaway_pull, "N", "80 % of the locked-rotor torque at low voltage",
-                format!("After a stop the motor needs {} % of its locked-rotor torque at 10 % low voltage: it may not start.", number(locked * 100.0)));
-        }
+    if let Some(locked) = breakaway_share(
+        breakaway_pull,
+        survey.si.duty.speed,
+        &driving.gear,
+        drive.rated_power,
+        drive.locked_rotor_torque_ratio,
+    ) && locked > BREAKAWAY_CAUTION
+    {
+        notes.warn(
+            "breakaway",
+            "tension.breakaway_pull_n",
+            breakaway_pull,
+            "N",
+            "80 % of the locked-rotor torque at low voltage",
+            format!(
+                "After a stop the motor needs {} % of its locked-rotor torque at 10 % low voltage: it may not start.",
+                number(locked * 100.0)
+            ),
+        );
     }
     if driving.motor.mismatch.abs() > MISMATCH {
-        notes.warn("nameplate", "drive.rated_current_a", drive.rated_current, "A", "power, voltage, efficiency and power factor that agree",
-            format!("The nameplate contradicts itself by {} %: √3 U I cos φ η is not the rated power.", number(driving.motor.mismatch * 100.0)));
+        notes.warn(
+            "nameplate",
+            "drive.rated_current_a",
+            drive.rated_current,
+            "A",
+            "power, voltage, efficiency and power factor that agree",
+            format!(
+                "The nameplate contradicts itself by {} %: √3 U I cos φ η is not the rated power.",
+                number(driving.motor.mismatch * 100.0)
+            ),
+        );
     }
     if !drive.converter {
         let voltage = drive.supply_voltage.unwrap_or(drive.rated_voltage) / drive.rated_voltage;
         if (voltage - 1.0).abs() > 0.05 {
-            notes.warn("supply_voltage", "drive.supply_voltage_v", voltage * drive.rated_voltage, "V", "within 5 % of rated",
-                "The iron of the motor is taken as unsaturated: at this voltage the computed current is uncertain.");
+            notes.warn(
+                "supply_voltage",
+                "drive.supply_voltage_v",
+                voltage * drive.rated_voltage,
+                "V",
+                "within 5 % of rated",
+                "The iron of the motor is taken as unsaturated: at this voltage the computed current is uncertain.",
+            );
         }
     }
     let pin_share = result.tension.shares.0.iter().find(|(cause, _)| cause == "joint").map_or(0.0, |(_, share)| *share);
@@ -274,43 +374,67 @@ fn of_drive(notes: &mut Notes, survey: &Checked, driving: &Driving, breakaway_pu
         notes.warn("current_sees_other_pair", "tension.shares", pin_share, "", "",
             format!("Pins and bushes make {} % of the pull: the current proves oil at rollers, tracks or trolleys, never by itself in the pins. Pins are proved by elongation.", number(pin_share * 100.0)));
     }
-    if let (Some(drop), Some(per_pull), Some(least)) = (result.drive.current_drop_all_a, result.drive.current_per_pull_a_per_n, result.drive.pull_detectable_n) {
-        if drop < least * per_pull {
-            notes.warn("current_hides_it", "drive.current_drop_all_a", drop, "A", format!("above {} A", number(least * per_pull)),
+    if let (Some(drop), Some(per_pull), Some(least)) =
+        (result.drive.current_drop_all_a, result.drive.current_per_pull_a_per_n, result.drive.pull_detectable_n)
+        && drop < least * per_pull
+    {
+        notes.warn("current_hides_it", "drive.current_drop_all_a", drop, "A", format!("above {} A", number(least * per_pull)),
                 "Even if pin, roller and track friction were all halved, a month of logged current on each side could not show it: measure electrical power.");
-        }
     }
 }
 
-fn of_supply(notes: &mut Notes, result: &Evaluation, oiling: &Oiling, survey: &Checked) -> Result<()> {
+fn of_supply(notes: &mut Notes, result: &Evaluation, survey: &Checked) {
     let supply = &result.supply;
     if let Some(used) = supply.outlet_use.filter(|used| *used > OUTLET_USE) {
         notes.warn("line_pressure", "supply.outlet_use", used, "", "at most 0.8",
             format!("Line and injector need {} % of the pump's outlet pressure when the oil is coldest: a wider or shorter line, or a thinner oil.", number(used * 100.0)));
     }
-    if let (Some(needs), Some(has)) = (supply.injector_s, supply.time_between_shots_s) {
-        if needs > has {
-            notes.warn("injector_too_slow", "supply.injector_s", needs, "s", format!("at most {} s", number(has)),
-                format!("An injector needs {} s for a shot but gets only {} s: a larger n.", number(needs), number(has)));
-        }
+    if let (Some(needs), Some(has)) = (supply.injector_s, supply.time_between_shots_s)
+        && needs > has
+    {
+        notes.warn(
+            "injector_too_slow",
+            "supply.injector_s",
+            needs,
+            "s",
+            format!("at most {} s", number(has)),
+            format!("An injector needs {} s for a shot but gets only {} s: a larger n.", number(needs), number(has)),
+        );
     }
     if let Some(days) = supply.reservoir_days.filter(|days| *days < RESERVOIR_DAYS) {
-        notes.warn("small_reservoir", "supply.reservoir_days", days, "d", "at least 7 d", format!("The reservoir lasts {} days.", number(days)));
+        notes.warn(
+            "small_reservoir",
+            "supply.reservoir_days",
+            days,
+            "d",
+            "at least 7 d",
+            format!("The reservoir lasts {} days.", number(days)),
+        );
     }
     if let Some(data) = &survey.si.supply {
         for (volts, name) in [(supply.cable_v, "supply.cable_v"), (supply.cable_inrush_v, "supply.cable_inrush_v")] {
             if let Some(volts) = volts.filter(|volts| *volts < data.least_voltage) {
-                notes.warn("low_voltage", name, volts, "V", format!("at least {} V", number(data.least_voltage)),
-                    format!("The device gets {} V: a thicker or shorter cable.", number(volts)));
+                notes.warn(
+                    "low_voltage",
+                    name,
+                    volts,
+                    "V",
+                    format!("at least {} V", number(data.least_voltage)),
+                    format!("The device gets {} V: a thicker or shorter cable.", number(volts)),
+                );
             }
         }
-        if let (Some(coldest), Some(pour)) = (data.coldest, survey.si.oil.pour_point) {
-            if coldest < pour + POUR_MARGIN {
-                notes.warn("cold_line", "supply.coldest_c", coldest, "°C", format!("at least {} °C", number(pour + POUR_MARGIN)),
-                    "The line comes within 10 K of the pour point: the oil may not flow.");
-            }
+        if let (Some(coldest), Some(pour)) = (data.coldest, survey.si.oil.pour_point)
+            && coldest < pour + POUR_MARGIN
+        {
+            notes.warn(
+                "cold_line",
+                "supply.coldest_c",
+                coldest,
+                "°C",
+                format!("at least {} °C", number(pour + POUR_MARGIN)),
+                "The line comes within 10 K of the pour point: the oil may not flow.",
+            );
         }
     }
-    let _ = oiling;
-    Ok(())
 }

@@ -169,7 +169,8 @@ fn sprocket_flank(survey: &Checked, course: &Course, settled: &Settled, coeffici
         .position(|joint| joint.event.section == drive.section && joint.event.kind == EventKind::Entry)?;
     let (diameter, width) = (chain.roller_diameter?, chain.inner_width?);
     let sliding = sprocket_sliding(FLANK_SLIP, diameter, teeth);
-    let seatings = f64::from(course.layout.joints) / f64::from(teeth) * survey.running_share / course.layout.circuit_time;
+    let seatings =
+        f64::from(course.layout.joints) / f64::from(teeth) * survey.running_share / course.layout.circuit_time;
     let tension = settled.events[at].event.tension.max(0.0);
     let hardness = survey.si.wear.sprocket_hardness;
     Some(sprocket_flank_depth(coefficients[at], tension, sliding, seatings, diameter, width, hardness))
@@ -191,14 +192,7 @@ fn roller_bush(
         let temperature = course.temperatures.sections[rollers.section].mean;
         let coefficient = reached.oil.mean_over_waits(&law.at(0.0, temperature), reached.waits);
         let sliding = crate::wear::roller_sliding(place.length, chain.bush_diameter, diameter);
-        depth += roller_bush_depth(
-            coefficient,
-            rollers.load,
-            sliding,
-            chain.bush_diameter,
-            width,
-            chain.case_hardness,
-        );
+        depth += roller_bush_depth(coefficient, rollers.load, sliding, chain.bush_diameter, width, chain.case_hardness);
     }
     let circuits = survey.running_share / course.layout.circuit_time;
     (!settled.rollers.is_empty()).then_some(depth * circuits)

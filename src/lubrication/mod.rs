@@ -10,7 +10,6 @@
 pub mod coverage;
 pub mod entry;
 pub mod fill;
-pub mod loop_mean;
 pub mod loss;
 pub mod method;
 pub mod point;

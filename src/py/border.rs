@@ -6,7 +6,7 @@ use crate::quantity::{Field, Named, Row, Tree, Unit, Value, Word};
 use pyo3::BoundObject;
 use pyo3::exceptions::PyTypeError;
 use pyo3::prelude::*;
-use pyo3::types::{PyBool, PyDict, PyFloat, PyInt, PyList, PyString, PyTuple};
+use pyo3::types::{PyBool, PyDict, PyFloat, PyInt, PyList, PyMapping, PyString, PyTuple};
 use std::marker::PhantomData;
 
 #[cfg(feature = "stubs")]
@@ -228,6 +228,19 @@ pub fn to_python<'py>(py: Python<'py>, tree: &Tree) -> PyResult<Bound<'py, PyAny
 /// Python objects as survey data. `row` is the quantity that the object is given for, so that one with a unit of its
 /// own can be converted to the unit of the name.
 pub fn to_tree(object: &Bound<'_, PyAny>, path: &str, row: Option<&Row>) -> PyResult<Tree> {
+    tree_at_depth(object, path, row, 0)
+}
+
+/// Levels of lists and dictionaries that data may have; more is a list that holds itself.
+const DEEPEST: usize = 40;
+
+fn tree_at_depth(object: &Bound<'_, PyAny>, path: &str, row: Option<&Row>, depth: usize) -> PyResult<Tree> {
+    if depth > DEEPEST {
+        let root = path.split('.').next().unwrap_or_default();
+        let message = format!("{root} is nested more than {DEEPEST} levels deep, or holds itself: no survey does");
+        return Err(Error::new(Code::WrongType, root, message).into());
+    }
+    let inner = |item: &Bound<'_, PyAny>, path: &str| tree_at_depth(item, path, row, depth + 1);
     let value = if object.is_none() {
         Value::Nothing
     } else if let Ok(float) = object.cast::<PyFloat>() {
@@ -235,7 +248,12 @@ pub fn to_tree(object: &Bound<'_, PyAny>, path: &str, row: Option<&Row>) -> PyRe
     } else if let Ok(flag) = object.cast::<PyBool>() {
         Value::Flag(flag.is_true())
     } else if let Ok(whole) = object.cast::<PyInt>() {
-        whole.extract::<i64>().map(Value::Whole).or_else(|_| whole.extract::<f64>().map(Value::Number))?
+        // A number beyond every float is as good as infinite, and is refused as that.
+        let beyond = if whole.lt(0)? { f64::NEG_INFINITY } else { f64::INFINITY };
+        whole
+            .extract::<i64>()
+            .map(Value::Whole)
+            .unwrap_or_else(|_| Value::Number(whole.extract::<f64>().unwrap_or(beyond)))
     } else if let Ok(text) = object.cast::<PyString>() {
         Value::Text(text.to_string())
     } else if let Some(tree) = nouns::tree_of(object) {
@@ -247,16 +265,20 @@ pub fn to_tree(object: &Bound<'_, PyAny>, path: &str, row: Option<&Row>) -> PyRe
                 .cast::<PyString>()
                 .map_err(|_| PyTypeError::new_err(format!("the keys of a survey are text, not {}", key.get_type())))?;
             let key = key.to_string();
-            let tree = to_tree(&item, &format!("{path}.{key}"), row)?;
+            let tree = inner(&item, &format!("{path}.{key}"))?;
             entries.push((key, tree));
         }
         Value::Table(entries)
+    } else if let Ok(mapping) = object.cast::<PyMapping>() {
+        let dict = PyDict::new(object.py());
+        dict.update(mapping)?;
+        return inner(&dict.into_any(), path);
     } else if object.hasattr("magnitude")? && object.hasattr("to")? {
         Value::Number(in_unit_of(object, path, row)?)
     } else if object.hasattr("ndim")? && object.getattr("ndim")?.extract::<usize>().is_ok_and(|n| n == 0) {
-        return to_tree(&object.call_method0("item")?, path, row);
+        return inner(&object.call_method0("item")?, path);
     } else if !object.is_instance_of::<pyo3::types::PyBytes>() && object.hasattr("__len__")? {
-        let items = object.try_iter()?.map(|item| to_tree(&item?, path, row)).collect::<PyResult<Vec<_>>>()?;
+        let items = object.try_iter()?.map(|item| inner(&item?, path)).collect::<PyResult<Vec<_>>>()?;
         Value::List(items)
     } else if let Ok(number) = object.extract::<f64>() {
         Value::Number(number)

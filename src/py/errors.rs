@@ -9,6 +9,14 @@ pyo3::import_exception!(pinfilm.errors, TableError);
 pyo3::import_exception!(pinfilm.errors, ConvergenceError);
 pyo3::import_exception!(pinfilm.errors, PinfilmRangeWarning);
 
+/// Imports the exceptions once, so that raising one later cannot fail, whatever surrounds the caller.
+pub fn import(py: Python<'_>) -> PyResult<()> {
+    py.import("pinfilm.errors")?;
+    let _ = (py.get_type::<InputError>(), py.get_type::<UnitError>(), py.get_type::<TableError>());
+    let _ = (py.get_type::<ConvergenceError>(), py.get_type::<PinfilmRangeWarning>());
+    Ok(())
+}
+
 impl From<Error> for PyErr {
     fn from(error: Error) -> PyErr {
         let message = error.to_string();

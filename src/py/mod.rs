@@ -68,10 +68,17 @@ mod _core {
     use super::formulas::wear::{archard_volume_mm3, elongation_pct};
     #[pymodule_export]
     use super::nouns::classes::{
-        Chain, Circuit, Cost, Costs, Drip, Drive, DriveState, Duty, Event, Fill, FillState, Friction, Joint,
-        JointState, Kinematics, Line, LossParts, Manual, Oil, RollerContact, Spray, Straight, Supply, SupplyState,
-        Surface, Synchronised, Tension, Timer, Turn, Wear, WearState,
+        Caution, Chain, Circuit, Comparison, Cost, Costs, Drip, Drive, DriveState, Duty, Evaluation, Event, Fill,
+        FillState, Friction, Joint, JointState, Kinematics, Line, LossParts, Manual, Oil, RollerContact, Savings,
+        Spray, Straight, Supply, SupplyState, Surface, Synchronised, Tension, Timer, Turn, TwoSprocket, Warning, Wear,
+        WearState,
     };
     #[pymodule_export]
-    use super::verbs::version;
+    use super::verbs::{Explanation, compare, evaluate, register, standards, version};
+
+    /// The exceptions are ready before anything can be raised.
+    #[pymodule_init]
+    fn init(module: &pyo3::Bound<'_, pyo3::types::PyModule>) -> pyo3::PyResult<()> {
+        super::errors::import(module.py())
+    }
 }

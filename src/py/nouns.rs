@@ -12,16 +12,18 @@ mod core {
     pub use crate::chain::Chain;
     pub use crate::circuit::{
         Circuit, Contact, Friction, Kinematics, LoadOn, Plane, Section, Straight, Support, Tension, Turn, TurnKind,
+        TwoSprocket,
     };
     pub use crate::drive::{Drive, DriveState, MeasuredAt};
     pub use crate::economics::{Cost, Costs};
     pub use crate::joint::{Event, EventKind, Joint, JointState, Regime, RollerContact, Surface};
-    pub use crate::line::{Duty, Line, Surroundings};
+    pub use crate::line::{Caution, Duty, Evaluation, Line, Surroundings, Warning};
     pub use crate::lubrication::{
         Clock, Drip, Fill, FillState, LossParts, Lubrication, Manual, Spray, Synchronised, Timer,
     };
     pub use crate::oil::Oil;
     pub use crate::quantity::{Access, Named, Side, Word};
+    pub use crate::study::{Comparison, Savings};
     pub use crate::supply::{Inrush, Supply, SupplyState};
     pub use crate::wear::{Governs, Wear, WearState};
 }
@@ -76,11 +78,17 @@ fn row_of<T: Noun>(path: &str) -> Option<&'static crate::quantity::Row> {
 }
 
 /// The changes of a `replace` call: keywords, and a mapping of dotted paths.
-fn changes<T: Noun>(
-    paths: Option<&Bound<'_, PyDict>>,
+pub fn changes<T: Noun>(
+    paths: Option<Bound<'_, PyAny>>,
     keywords: Option<&Bound<'_, PyDict>>,
 ) -> PyResult<Vec<(String, Tree)>> {
     let mut changes = Vec::new();
+    let paths = match &paths {
+        Some(mapping) => {
+            Some(mapping.cast::<PyDict>().map_err(|_| PyTypeError::new_err("the changes are a dict of paths"))?)
+        }
+        None => None,
+    };
     for dict in [paths, keywords].into_iter().flatten() {
         for (path, value) in dict.iter() {
             let path: String = path.extract().map_err(|_| PyTypeError::new_err("the paths of a change are text"))?;
@@ -133,13 +141,13 @@ macro_rules! python_class {
                     fn $field(&self) -> <$ty as Shown>::Out { self.0.$field.clone().shown() }
                 )+
                 /// The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
-                #[pyo3(signature = (paths: "Mapping[str, Any] | None" = None, /, **changes: "Any"))]
+                #[pyo3(signature = (paths = None, /, **changes: "object"))]
                 fn replace(
                     &self,
-                    paths: Option<&Bound<'_, PyDict>>,
+                    paths: Option<Data<'_>>,
                     changes: Option<&Bound<'_, PyDict>>,
                 ) -> PyResult<Self> {
-                    let changes = self::changes::<super::core::$name>(paths, changes)?;
+                    let changes = self::changes::<super::core::$name>(paths.map(|paths| paths.0), changes)?;
                     Ok(Self(self.0.replaced(changes)?))
                 }
                 /// As a dictionary of plain values.
@@ -226,8 +234,11 @@ macro_rules! python_classes {
         /// The classes, under their Python names.
         pub mod classes { $( pub use super::$name::$name; )+ }
 
-        /// The survey data of an object of one of these classes.
+        /// The survey data of an object of one of these classes; with its tag, where it is one of several.
         pub fn tree_of(object: &Bound<'_, PyAny>) -> Option<Tree> {
+            if let Some(tree) = tagged_tree_of(object) {
+                return Some(tree);
+            }
             $( if let Ok(noun) = object.cast::<classes::$name>() {
                 return Some(noun.get().0.write());
             } )+
@@ -242,6 +253,7 @@ crate::circuit::straight_noun!(python_class);
 crate::circuit::turn_noun!(python_class);
 crate::circuit::circuit_noun!(python_class);
 crate::circuit::friction_noun!(python_class);
+crate::circuit::two_sprocket_noun!(python_class);
 crate::circuit::kinematics_noun!(python_class);
 crate::circuit::tension_noun!(python_class);
 crate::joint::surface_noun!(python_class);
@@ -267,9 +279,15 @@ crate::economics::costs_noun!(python_class);
 crate::economics::cost_noun!(python_class);
 crate::line::duty_noun!(python_class);
 crate::line::line_noun!(python_class);
+crate::line::warning_noun!(python_class);
+crate::line::caution_noun!(python_class);
+crate::line::evaluation_noun!(python_class);
+crate::study::savings_noun!(python_class);
+crate::study::comparison_noun!(python_class);
 
 python_classes! {
-    Chain::Chain, Circuit::Circuit, Cost::Cost, Costs::Costs, Drip::Drip, Drive::Drive, DriveState::DriveState,
+    Caution::Caution, Comparison::Comparison, Evaluation::Evaluation, Savings::Savings, TwoSprocket::TwoSprocket,
+    Warning::Warning, Chain::Chain, Circuit::Circuit, Cost::Cost, Costs::Costs, Drip::Drip, Drive::Drive, DriveState::DriveState,
     Duty::Duty, Event::Event, Fill::Fill, FillState::FillState, Friction::Friction, Joint::Joint,
     JointState::JointState, Kinematics::Kinematics, Line::Line, LossParts::LossParts, Manual::Manual, Oil::Oil,
     RollerContact::RollerContact, Spray::Spray, Straight::Straight, Supply::Supply, SupplyState::SupplyState,
@@ -303,7 +321,15 @@ macro_rules! shown_as_one_of {
                 match self { $(core::$name::$noun(noun) => $out::$noun(classes::$noun(noun))),+ }
             }
         }
-    )+ };
+    )+
+
+    /// The survey data of a noun that is one of several, with the word that tells which.
+    fn tagged_tree_of(object: &Bound<'_, PyAny>) -> Option<Tree> {
+        $( $( if let Ok(noun) = object.cast::<classes::$noun>() {
+            return Some(core::$name::from(noun.get().0.clone()).write());
+        } )+ )+
+        None
+    } };
 }
 shown_as_one_of! {
     Section => SectionOut { Straight, Turn },

@@ -86,6 +86,14 @@ pub trait Field: Sized + Clone + PartialEq + Debug {
         python(&self.write())
     }
 
+    /// Whether this is a noun, which tables show under a heading of its own.
+    const NESTED: bool = false;
+
+    /// Adds this value to a table: one entry, or a heading and the entries of the noun inside it.
+    fn show(&self, name: &str, row: &'static Row, depth: usize, out: &mut Vec<show::Entry>) {
+        out.push(show::Entry::value(name, row, depth, show::value(&self.write())));
+    }
+
     /// Adds this field's row, or those of the noun inside it, under `path`.
     fn register(path: String, row: &'static Row, out: &mut Vec<(String, &'static Row)>) {
         out.push((path, row));
@@ -269,6 +277,12 @@ impl<T: Field> Field for Option<T> {
     fn repr(&self) -> String {
         self.as_ref().map_or("None".into(), T::repr)
     }
+    const NESTED: bool = T::NESTED;
+    fn show(&self, name: &str, row: &'static Row, depth: usize, out: &mut Vec<show::Entry>) {
+        if let Some(value) = self {
+            value.show(name, row, depth, out);
+        }
+    }
     fn register(path: String, row: &'static Row, out: &mut Vec<(String, &'static Row)>) {
         T::register(path, row, out);
     }
@@ -294,6 +308,15 @@ impl<T: Field> Field for Vec<T> {
     }
     fn repr(&self) -> String {
         format!("[{}]", self.iter().map(T::repr).collect::<Vec<_>>().join(", "))
+    }
+    fn show(&self, name: &str, row: &'static Row, depth: usize, out: &mut Vec<show::Entry>) {
+        if T::NESTED {
+            for (i, item) in self.iter().enumerate() {
+                item.show(&format!("{name} {i}"), row, depth, out);
+            }
+        } else {
+            out.push(show::Entry::value(name, row, depth, show::value(&self.write())));
+        }
     }
     fn register(path: String, row: &'static Row, out: &mut Vec<(String, &'static Row)>) {
         T::register(path, row, out);

@@ -12,6 +12,7 @@
 //! | `tree` | survey data before it is typed: TOML, JSON, dictionaries, with the line each value stood on |
 //! | `field` | how one value is read, checked, written and converted |
 //! | `noun` | the declaration macros |
+//! | `explain` | a number that explains itself |
 //! | `note` | warnings and cautions |
 //! | `argument` | what formulas take and give beyond the surveys and results of lines |
 //! | `outcome` | formulas with several results: their names, units and meanings |
@@ -19,6 +20,7 @@
 //! | `show` | values as people read them: numbers, text tables, HTML tables |
 
 mod argument;
+mod explain;
 mod field;
 mod note;
 mod noun;
@@ -30,6 +32,7 @@ pub mod unit;
 mod words;
 
 pub use argument::{ARGUMENTS, default_of, find, named, same};
+pub use explain::{Explanation, Ingredient, explain};
 pub use field::{Field, Named, Place, Word, nearest};
 pub use note::{Caution, Note, Notes};
 pub use noun::{Noun, checked, missing_word, only_known, unknown_word, word};

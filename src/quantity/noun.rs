@@ -168,6 +168,20 @@ macro_rules! noun {
                 } )+
                 format!("{}({})", stringify!($name), given.join(", "))
             }
+            const NESTED: bool = true;
+            fn show(
+                &self,
+                name: &str,
+                row: &'static $crate::quantity::Row,
+                depth: usize,
+                out: &mut Vec<$crate::quantity::show::Entry>,
+            ) {
+                out.push($crate::quantity::show::Entry::heading(name, row, depth));
+                let mut rows = <Self as $crate::quantity::Noun>::ROWS.iter();
+                $( if let Some(row) = rows.next().filter(|row| !row.aside) {
+                    $crate::quantity::Field::show(&self.$field, stringify!($field), row, depth + 1, out);
+                } )+
+            }
             fn register(
                 path: String,
                 _: &'static $crate::quantity::Row,
@@ -188,7 +202,7 @@ macro_rules! noun {
         let _ = (&$place, $row);
         $default
     }};
-    (@is_default $self:ident . $field:ident, $ty:ty) => { $crate::quantity::Field::is_absent(&$self.$field) };
+    (@is_default $self:ident . $field:ident, $ty:ty) => { false };
     (@is_default $self:ident . $field:ident, $ty:ty, $default:expr) => {{
         let default: $ty = $default;
         $self.$field == default
@@ -321,6 +335,17 @@ macro_rules! tagged {
             }
             fn repr(&self) -> String {
                 match self { $($name::$noun(noun) => $crate::quantity::Field::repr(noun)),+ }
+            }
+            const NESTED: bool = true;
+            fn show(
+                &self,
+                name: &str,
+                row: &'static $crate::quantity::Row,
+                depth: usize,
+                out: &mut Vec<$crate::quantity::show::Entry>,
+            ) {
+                let name = format!("{name} ({})", self.as_str());
+                match self { $($name::$noun(noun) => $crate::quantity::Field::show(noun, &name, row, depth, out)),+ }
             }
             fn register(
                 path: String,

@@ -110,6 +110,8 @@ pub struct Row {
     pub class: Class,
     /// Low and high of the default or closure, as a practitioner would spread it; empty where none is known.
     pub spread: &'static str,
+    /// Whether tables leave it out, because it is kept for reference only.
+    pub aside: bool,
     /// The default as it is written in code; empty for inputs that must be given, and for results.
     pub default: &'static str,
 }
@@ -128,6 +130,7 @@ impl Row {
         source: "",
         class: Class::Survey,
         spread: "",
+        aside: false,
         default: "",
     };
 }

@@ -70,46 +70,84 @@ pub fn value(tree: &Tree) -> String {
     }
 }
 
-/// The cells of a noun's table: name, value, unit, meaning.
-fn cells<'a>(tree: &'a Tree, rows: &'a [Row]) -> impl Iterator<Item = (&'a Row, String)> {
-    rows.iter().filter_map(|row| tree.get(row.name).map(|tree| (row, value(tree))))
+/// A line of a table.
+pub struct Entry {
+    depth: usize,
+    name: String,
+    row: &'static Row,
+    /// None for a heading.
+    value: Option<String>,
 }
 
-/// A noun as a table of text: name, value, unit, meaning.
+impl Entry {
+    /// A heading: a noun inside a noun.
+    pub fn heading(name: &str, row: &'static Row, depth: usize) -> Self {
+        Entry { depth, name: name.to_string(), row, value: None }
+    }
+
+    /// A value.
+    pub fn value(name: &str, row: &'static Row, depth: usize, value: String) -> Self {
+        Entry { depth, name: name.to_string(), row, value: Some(value) }
+    }
+}
+
+/// The entries of a noun, its own heading first.
+fn entries<T: Noun>(noun: &T) -> Vec<Entry> {
+    let mut out = Vec::new();
+    noun.show(T::NAME, &Row::BLANK, 0, &mut out);
+    out
+}
+
+/// A noun as a table of text: name, value, unit, meaning; nouns inside it under their own headings.
 pub fn text_table<T: Noun>(noun: &T) -> String {
-    let tree = noun.write();
-    let lines: Vec<(&Row, String)> = cells(&tree, T::ROWS).collect();
-    let wide = |f: &dyn Fn(&(&Row, String)) -> usize| lines.iter().map(f).max().unwrap_or(0);
-    let name_width = wide(&|(row, _)| row.name.len());
-    let value_width = wide(&|(_, value)| value.chars().count()).min(40);
-    let unit_width = wide(&|(row, _)| row.unit.label.chars().count());
-    let mut text = format!("{}\n", T::NAME);
-    for (row, value) in &lines {
-        text += &format!(
-            "  {:<name_width$}  {:>value_width$} {:<unit_width$}  {}\n",
-            row.name, value, row.unit.label, row.means
-        );
+    let entries = entries(noun);
+    let widest = |of: &dyn Fn(&Entry) -> usize| entries.iter().filter(|e| e.value.is_some()).map(of).max().unwrap_or(0);
+    let name_width = widest(&|entry| 2 * entry.depth + entry.name.chars().count());
+    let value_width = widest(&|entry| entry.value.as_ref().map_or(0, |value| value.chars().count())).min(24);
+    let unit_width = widest(&|entry| entry.row.unit.label.chars().count());
+    let mut text = String::new();
+    for entry in &entries {
+        let indent = "  ".repeat(entry.depth);
+        let line = match &entry.value {
+            None if entry.depth == 0 => entry.name.clone(),
+            None => format!("{indent}{}: {}", entry.name, entry.row.means),
+            Some(value) => {
+                let name = format!("{indent}{}", entry.name);
+                let unit = entry.row.unit.label;
+                format!("{name:<name_width$}  {value:>value_width$} {unit:<unit_width$}  {}", entry.row.means)
+            }
+        };
+        text += line.trim_end();
+        text.push('\n');
     }
     text
 }
 
 /// A noun as an HTML table: symbol, name, value, unit, meaning.
 pub fn html_table<T: Noun>(noun: &T) -> String {
-    let tree = noun.write();
     let mut html = format!(
         "<table class=\"pinfilm\"><caption>{}</caption><thead><tr><th>symbol</th><th>name</th><th>value</th>\
          <th>unit</th><th>meaning</th></tr></thead><tbody>",
         escaped(T::NAME)
     );
-    for (row, value) in cells(&tree, T::ROWS) {
-        html += &format!(
-            "<tr><td><i>{}</i></td><td><code>{}</code></td><td style=\"text-align:right\">{}</td><td>{}</td><td>{}</td></tr>",
-            escaped(row.symbol),
-            row.name,
-            escaped(&value),
-            escaped(row.unit.label),
-            escaped(row.means)
-        );
+    for entry in entries(noun).iter().skip(1) {
+        let (row, indent) = (entry.row, entry.depth.saturating_sub(1));
+        html += &match &entry.value {
+            None => format!(
+                "<tr><td></td><th colspan=\"4\" style=\"text-align:left;padding-left:{indent}em\">{}: {}</th></tr>",
+                escaped(&entry.name),
+                escaped(row.means)
+            ),
+            Some(value) => format!(
+                "<tr><td><i>{}</i></td><td style=\"padding-left:{indent}em\"><code>{}</code></td>\
+                 <td style=\"text-align:right\">{}</td><td>{}</td><td style=\"text-align:left\">{}</td></tr>",
+                escaped(row.symbol),
+                escaped(&entry.name),
+                escaped(value),
+                escaped(row.unit.label),
+                escaped(row.means)
+            ),
+        };
     }
     html + "</tbody></table>"
 }

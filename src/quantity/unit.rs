@@ -120,6 +120,8 @@ units! {
     CIRCUITS = "circuits", ["circuits"], 1.0, "dimensionless";
     H_A_YEAR = "h/year", ["h"], HOUR / YEAR, "hour/year";
     H_PER_APPLICATION = "h/application", ["hours_per_application"], HOUR, "hour";
+    DAYS_OF_PAYBACK = "d", ["days", "days_without_chain", "days_downtime_halved"], 1.0, "day";
+    YEARS_OF_MONEY = "years", ["years"], 1.0, "year";
     MONEY_PER_H = "money/h", ["per_h"], 1.0 / HOUR, "";
     MONEY_PER_L = "money/L", ["per_l"], 1e3, "";
     MONEY_PER_KWH = "money/kWh", ["per_kwh"], 1.0 / (1e3 * HOUR), "";

@@ -7,7 +7,7 @@ use crate::{Answer, compare, number};
 use pinfilm::circuit::*;
 use serde_json::{Map, Value, json};
 
-mod survey;
+pub mod survey;
 use survey::{Line, five_lines, from_whole_line};
 
 pub fn ours(case: &Value) -> Answer {

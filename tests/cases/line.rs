@@ -3,6 +3,7 @@
 use crate::Answer;
 use pinfilm::line::{Evaluation, Line, evaluate};
 use pinfilm::quantity::{Field, Noun, Tree};
+use pinfilm::study::compared;
 use serde_json::{Value, json};
 
 /// A survey of the case file, evaluated.
@@ -13,8 +14,8 @@ pub fn evaluated(case: &Value) -> Evaluation {
 }
 
 pub fn ours(case: &Value) -> Answer {
-    if case["quantity"] != "evaluate" {
-        return None;
+    if case["quantity"] == "compare" {
+        return Some(compared_case(case));
     }
     let mut answer = serde_json::to_value(evaluated(case).write()).unwrap();
     // The cases print 1/(1/L_wear + 1/L_other) here, while their own cost of the chain divides by the age-replacement life
@@ -26,4 +27,11 @@ pub fn ours(case: &Value) -> Answer {
     assert!((answer["wear"]["service_life_years"].as_f64().unwrap() / by_age - 1.0).abs() < 1e-12);
     answer["wear"]["service_life_years"] = json!(1.0 / (1.0 / life + 1.0 / other));
     Some(answer)
+}
+
+/// A pair of lines of the same file, compared.
+fn compared_case(case: &Value) -> Value {
+    let all: Vec<Value> = serde_json::from_str(include_str!("../data/cases-line.json")).unwrap();
+    let side = |key: &str| evaluated(all.iter().find(|other| other["id"] == case["inputs"][key]).unwrap());
+    serde_json::to_value(compared(side("now"), side("proposed")).write()).unwrap()
 }

@@ -8,6 +8,7 @@
 use serde_json::Value;
 
 mod circuit;
+mod circuit_chain_drive;
 mod coverage;
 mod drive;
 mod economics;
@@ -98,7 +99,7 @@ fn walk(text: &str, modules: &[fn(&Value) -> Answer]) {
 
 #[test]
 fn circuit_and_drive() {
-    walk(include_str!("../data/cases-circuit_drive.json"), &[circuit::ours, drive::ours]);
+    walk(include_str!("../data/cases-circuit_drive.json"), &[circuit::ours, drive::ours, circuit_chain_drive::ours]);
 }
 
 #[test]

@@ -1,12 +1,11 @@
 //! What heat takes: light ends evaporate, the rest oxidises. Scalar rates at one temperature, and their mean.
 
 use crate::error::{Code, Error, Result};
+use crate::quantity::unit::ICE_POINT;
 use std::f64::consts::{LN_2, PI};
 
 /// Molar gas constant, J/(mol K) (CODATA 2018, exact).
 const GAS_CONSTANT: f64 = 8.314462618;
-/// Celsius to kelvin, K (ISO 80000-5).
-const KELVIN: f64 = 273.15;
 /// Temperature of the Noack test, °C (ASTM D5800).
 pub const NOACK_TEMPERATURE: f64 = 250.0;
 /// Duration of the Noack test, s (ASTM D5800).
@@ -25,14 +24,14 @@ pub fn noack_rate(loss: f64) -> f64 {
 ///
 /// Source: Clausius-Clapeyron, integrated.
 pub fn vapour_ratio(temperature: f64, reference: f64, heat: f64) -> f64 {
-    (-heat / GAS_CONSTANT * ((temperature + KELVIN).recip() - (reference + KELVIN).recip())).exp()
+    (-heat / GAS_CONSTANT * ((temperature + ICE_POINT).recip() - (reference + ICE_POINT).recip())).exp()
 }
 
 /// Greatest flux (kg/(m² s)) at which a liquid can evaporate into a vacuum: an upper bound for any real loss.
 ///
 /// `vapour_pressure` Pa, `molar_mass` kg/mol, `temperature` °C. Source: Hertz 1882, Knudsen 1915, Langmuir 1913.
 pub fn free_evaporation_flux(vapour_pressure: f64, molar_mass: f64, temperature: f64) -> f64 {
-    vapour_pressure * (molar_mass / (2.0 * PI * GAS_CONSTANT * (temperature + KELVIN))).sqrt()
+    vapour_pressure * (molar_mass / (2.0 * PI * GAS_CONSTANT * (temperature + ICE_POINT))).sqrt()
 }
 
 /// How an oil in a joint evaporates.

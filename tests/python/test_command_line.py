@@ -1,0 +1,88 @@
+"""The small command: what it prints, what it refuses, how it leaves."""
+
+from __future__ import annotations
+
+import json
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+from pinfilm import compare, examples
+from pinfilm.__main__ import main
+
+
+@pytest.fixture
+def oven(tmp_path: Path) -> tuple[Path, Path]:
+    files = tmp_path / "now.toml", tmp_path / "proposed.toml"
+    for file, name in zip(files, ("oven_now", "oven_proposed"), strict=True):
+        file.write_text(examples.survey(name), encoding="utf-8")
+    return files
+
+
+@pytest.mark.parametrize("name", [name.removesuffix("_now") for name in examples.names() if name.endswith("_now")])
+def test_every_demo_line_prints_in_a_hundred_columns(name: str, capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["demo", name]) == 0
+    printed = capsys.readouterr()
+    assert printed.err == ""
+    assert max(map(len, printed.out.splitlines())) <= 100
+    for part in ("tension.pull_n", "payback_days", "payback_days_without_chain", "Warnings, proposed:", "moving_chain"):
+        assert part in printed.out
+
+
+def test_demo_runs_as_a_module() -> None:
+    done = subprocess.run(
+        [sys.executable, "-m", "pinfilm", "demo"], capture_output=True, text=True, encoding="utf-8", check=True
+    )
+    assert done.stderr == ""
+    assert "payback_status" in done.stdout
+
+
+def test_study_of_one_survey_has_no_payback(oven: tuple[Path, Path], capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["study", str(oven[0])]) == 0
+    printed = capsys.readouterr().out
+    assert "cost.total_per_year" in printed
+    assert "payback" not in printed
+
+
+def test_study_of_two_surveys_gives_what_compare_gives(
+    oven: tuple[Path, Path], capsys: pytest.CaptureFixture[str]
+) -> None:
+    assert main(["study", *map(str, oven), "--json"]) == 0
+    printed = json.loads(capsys.readouterr().out)
+    change = compare(*examples.pair("oven")).to_dict()
+    assert printed["payback_days"] == change["payback_days"]
+    assert printed["saving_items"] == change["saving_items"]
+
+
+def test_the_message_names_file_key_and_line(oven: tuple[Path, Path], capsys: pytest.CaptureFixture[str]) -> None:
+    lines = examples.survey("oven_proposed").splitlines()
+    at = next(number for number, line in enumerate(lines) if line.startswith("pitch_mm"))
+    lines[at] = lines[at].replace("pitch_mm", "pich_mm")
+    oven[1].write_text("\n".join(lines), encoding="utf-8")
+    assert main(["study", *map(str, oven)]) == 1
+    printed = capsys.readouterr()
+    assert printed.out == ""
+    for part in (str(oven[1]), "chain.pich_mm", "pitch_mm?", f"line {at + 1}"):
+        assert part in printed.err
+    assert "Traceback" not in printed.err
+
+
+@pytest.mark.parametrize("content", [None, b"\xff\xfe\x00", b"= =", b""])
+def test_what_is_not_a_survey_is_refused_in_one_line(
+    content: bytes | None, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    file = tmp_path / "survey.toml"
+    if content is not None:
+        file.write_bytes(content)
+    assert main(["study", str(file)]) == 1
+    message = capsys.readouterr().err
+    assert message.startswith(f"{file}: ")
+    assert message.count("\n") == 1
+
+
+@pytest.mark.parametrize("given", [[], ["study"], ["demo", "no-such-line"], ["oil"]])
+def test_wrong_usage_leaves_with_two(given: list[str]) -> None:
+    with pytest.raises(SystemExit) as left:
+        main(given)
+    assert left.value.code == 2
