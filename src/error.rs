@@ -63,6 +63,7 @@ codes! {
     Hot = "hot_surface", Input, "oil within 20 K of its flash point, not confirmed by the surveyor";
     NoAnswer = "no_answer", Input, "a payback or rate of return that has no value";
     Dimension = "dimension", Unit, "a quantity of another dimension than the name says";
+    Stopped = "stopped", Convergence, "a calculation that was stopped before its end";
     NotConverged = "not_converged", Convergence, "an iteration that did not settle";
 }
 

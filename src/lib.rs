@@ -18,6 +18,7 @@
 //! | [`drive`] | gear, motor, current, what a current log could see |
 //! | [`supply`] | line, pump, reservoir, 24 V cable |
 //! | [`economics`] | yearly cost, cash flow, payback |
+//! | [`study`] | draws, spread, what matters, calibration, choice within a budget |
 //!
 //! Model rooms take and give SI `f64` under the trade's plain names; the public names carry their units, and the
 //! register of quantities converts between the two at one border.

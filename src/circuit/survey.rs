@@ -184,7 +184,7 @@ macro_rules! circuit_noun { ($declare:ident) => { $declare! {
             { allowed: up_to(0.0, 120.0), usual: between(0.5, 10.0), spread: "0.5 to 10, uniform", class: Class::CommonPractice, source: "" }
         attachment_every as attachment_every: Option<i64> [ONE = None] "joints from one attachment to the next" { allowed: between(1.0, 1e6) }
         attachment_blocks as attachment_blocks: Vec<i64> [ONE = Vec::new()] "joints of that pattern, counted from 0, whose gap the attachments hide from the applicator"
-            { allowed: at_least(0.0) }
+            { allowed: at_least(0.0), class: Class::Derived, source: "no attachments" }
     }
 } } }
 #[cfg(feature = "python")]

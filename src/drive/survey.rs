@@ -22,7 +22,7 @@ macro_rules! drive_noun { ($declare:ident) => { $declare! {
         rated_speed_rpm as rated_speed: f64 [RPM] "rated speed" { symbol: "n_r", allowed: between(100.0, 3600.0) }
         rated_efficiency as rated_efficiency: f64 [ONE] "rated efficiency of the motor" { symbol: "η_r", allowed: between(0.05, 0.999), spread: "loss up to 15 % higher", class: Class::FromMemory, source: "IEC 60034-1 tolerances" }
         rated_power_factor as rated_power_factor: f64 [ONE] "rated power factor" { symbol: "cos φ", allowed: between(0.05, 0.999), source: "IEC 60034-1 tolerances", class: Class::FromMemory }
-        rated_frequency_hz as rated_frequency: f64 [HZ = 50.0] "rated frequency" { allowed: between(10.0, 100.0) }
+        rated_frequency_hz as rated_frequency: f64 [HZ = 50.0] "rated frequency" { allowed: between(10.0, 100.0), class: Class::CommonPractice, source: "50 Hz mains" }
         gear_efficiency as gear_efficiency: f64 [ONE] "efficiency of the gear at its rated load"
             { symbol: "η_g", allowed: between(0.05, 1.0), spread: "helical 0.92 to 0.98, worm 0.50 to 0.90, triangular", class: Class::FromMemory }
         gear_fixed_share as gear_fixed_share: f64 [ONE = 0.5] "share of the gear's loss that does not depend on load"

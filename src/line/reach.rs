@@ -250,6 +250,9 @@ fn timed(
         always_full: Some(fill.always_full),
         lock_risk: Some(if against.run == against.period {
             0.0
+        } else if tolerance == 0.0 {
+            let waits_too_long = coverage.worst_wait() as f64 * circuit > patience;
+            f64::from(u8::from(waits_too_long || coverage.never_reached > 0.0))
         } else {
             lock_risk(circuit, period, reaching_run, tolerance, patience)
         }),

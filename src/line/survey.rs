@@ -32,8 +32,8 @@ macro_rules! duty_noun { ($declare:ident) => { $declare! {
     /// What the line does all year, and what it works in.
     Duty / DutySi, "duty" {
         speed_m_per_min as speed: f64 [M_PER_MIN] "chain speed" { symbol: "v", allowed: up_to(0.0, 1200.0), usual: between(0.05, 150.0) }
-        hours_per_day as day_share: f64 [HOURS_PER_DAY] "running hours in a working day" { allowed: up_to(0.0, 24.0) }
-        days_per_year as year_share: f64 [DAYS_PER_YEAR] "working days in a year" { allowed: up_to(0.0, 365.0) }
+        hours_per_day as day_share: f64 [HOURS_PER_DAY] "running hours in a working day" { allowed: between(0.01, 24.0) }
+        days_per_year as year_share: f64 [DAYS_PER_YEAR] "working days in a year" { allowed: between(0.1, 365.0) }
         ambient_c as ambient: f64 [C] "temperature of the room" { allowed: between(-60.0, 150.0), usual: between(-40.0, 60.0) }
         surroundings as surroundings: Surroundings [WORD = Surroundings::Dry] "what the chain works in: dry, dusty, wash_down, oven or freezer" {}
         food_contact as food_contact: bool [WORD = false] "whether open food is near the chain" {}

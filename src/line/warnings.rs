@@ -11,7 +11,7 @@ use crate::drive::{BREAKAWAY_CAUTION, breakaway_share};
 use crate::error::{Code, Error, Result};
 use crate::lubrication::{Clock, LubricationSi};
 use crate::quantity::Notes;
-use crate::quantity::show::number;
+use crate::quantity::show::brief as number;
 use crate::quantity::unit::{M_PER_MIN, MPA};
 use crate::wear::{JUMP_WARNING_SHARE, TEMPERING_TEMPERATURE, tip_elongation, wear_does_not_limit};
 
@@ -52,9 +52,10 @@ pub(super) fn warnings(
         survey.si.circuit.start_time,
     )?;
     findings.extend(strength(&course.layout, start.strand_tension)?);
+    // What to do something about first, what to know about the models last.
+    of_oil(&mut notes, &survey, oiling, result)?;
     findings.iter().for_each(|finding| of_circuit(&mut notes, finding));
     of_joints(&mut notes, settled, result);
-    of_oil(&mut notes, &survey, oiling, result)?;
     of_wear(&mut notes, &survey, course, result);
     of_drive(&mut notes, &survey, driving, start.pull, result);
     of_supply(&mut notes, result, &survey);

@@ -76,9 +76,9 @@ mod _core {
     #[pymodule_export]
     use super::verbs::{Explanation, compare, evaluate, register, standards, version};
 
-    /// The exceptions are ready before anything can be raised.
+    /// The exceptions are ready before anything can be raised. It takes no module, so that the stub stays complete.
     #[pymodule_init]
-    fn init(module: &pyo3::Bound<'_, pyo3::types::PyModule>) -> pyo3::PyResult<()> {
-        super::errors::import(module.py())
+    fn init() -> pyo3::PyResult<()> {
+        pyo3::Python::attach(super::errors::import)
     }
 }

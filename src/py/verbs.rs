@@ -15,8 +15,7 @@ pub fn version() -> &'static str {
 }
 
 /// Codes of warnings that say a number lies outside a range; the others are findings about the line.
-const RANGE_CODES: [&str; 6] =
-    ["unusual", "bearing_pressure", "brief_turn", "tempering", "supply_voltage", "friction_heating"];
+const RANGE_CODES: [&str; 4] = ["unusual", "bearing_pressure", "tempering", "supply_voltage"];
 
 /// Also raises the warnings about ranges as Python warnings, so that they are seen where nobody reads the list.
 fn warn(py: Python<'_>, warnings: &[Warning]) -> PyResult<()> {

@@ -4,6 +4,15 @@ use super::tree::{Tree, Value};
 use super::unit::Unit;
 use super::{Noun, Row};
 
+/// A number with at most three significant figures, for sentences.
+pub fn brief(value: f64) -> String {
+    if value == 0.0 || !value.is_finite() {
+        return number(value);
+    }
+    let step = 10f64.powi(value.abs().log10().floor() as i32 - 2);
+    number((value / step).round() * step)
+}
+
 /// A number with at most six significant figures, without trailing zeros.
 pub fn number(value: f64) -> String {
     if value == 0.0 {

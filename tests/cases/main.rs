@@ -17,6 +17,7 @@ mod film;
 mod line;
 mod oil;
 mod reference;
+mod study;
 mod supply;
 mod wear;
 
@@ -114,7 +115,7 @@ fn lubrication_and_supply() {
 
 #[test]
 fn wear_money_and_evidence() {
-    walk(include_str!("../data/cases-wear_money_evidence.json"), &[wear::ours, economics::ours]);
+    walk(include_str!("../data/cases-wear_money_evidence.json"), &[wear::ours, economics::ours, study::ours]);
 }
 
 #[test]

@@ -8,6 +8,7 @@ import sys
 from pathlib import Path
 
 import pytest
+
 from pinfilm import compare, examples
 from pinfilm.__main__ import main
 

@@ -64,7 +64,8 @@ def test_an_unknown_choice_names_the_nearest(line: pinfilm.Line) -> None:
 
 
 @pytest.mark.parametrize(
-    ("text", "code"), [("= 3", "not_readable"), ("chain = 3", "wrong_type"), ("", "missing"), ("name = 1", "wrong_type")]
+    ("text", "code"),
+    [("= 3", "not_readable"), ("name = 'a'\nchain = 3", "wrong_type"), ("", "missing"), ("name = 1", "wrong_type")],
 )
 def test_bad_text_is_refused(text: str, code: str) -> None:
     with pytest.raises(InputError) as caught:

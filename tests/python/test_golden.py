@@ -14,7 +14,8 @@ from conftest import ROOT
 RTOL = 1e-8
 
 _spec = importlib.util.spec_from_file_location("regenerate", ROOT / "golden" / "regenerate.py")
-assert _spec is not None and _spec.loader is not None
+assert _spec is not None
+assert _spec.loader is not None
 regenerate = importlib.util.module_from_spec(_spec)
 _spec.loader.exec_module(regenerate)
 KEPT = json.loads((ROOT / "golden" / "golden.json").read_text(encoding="utf-8"))

@@ -91,7 +91,7 @@ def test_it_pickles_and_copies(noun: Any) -> None:
         assert type(other) is type(noun)
         assert other == noun
         assert hash(other) == hash(noun)
-        assert not other != noun
+        assert (other != noun) is False
     assert len({noun, *copies}) == 1
 
 
