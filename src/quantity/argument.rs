@@ -261,10 +261,11 @@ mod tests {
 
     #[test]
     fn names_carry_their_units_and_pure_numbers_none() {
+        // the first of two oils, a and b, is no ampere
         for row in rows() {
             assert!(row.unit.is_carried_by(row.name), "{} does not carry {}", row.name, row.unit.label);
             assert!(!row.means.is_empty(), "{} means nothing", row.name);
-            if row.unit.label.is_empty() && row.name.contains('_') {
+            if row.unit.label.is_empty() && row.name.contains('_') && row.name != "fraction_a" {
                 let carried = all().iter().find(|unit| !unit.endings.is_empty() && unit.is_carried_by(row.name));
                 assert!(carried.is_none(), "{} looks like {}", row.name, carried.map_or("", |unit| unit.label));
             }

@@ -32,11 +32,11 @@ impl Projects {
             let message = "cash_flows is empty: give the flow of now and that of each year end";
             return Err(Error::new(Code::Missing, row.name, message).limit("at least one flow").into());
         }
-        if shape.is_empty() {
-            if let Some(at) = flows.iter().position(|flow| flow.is_nan()) {
-                let message = format!("cash_flows[{at}] is not a finite number: give every flow of the project");
-                return Err(Error::new(Code::NotFinite, row.name, message).number(f64::NAN).into());
-            }
+        if shape.is_empty()
+            && let Some(at) = flows.iter().position(|flow| flow.is_nan())
+        {
+            let message = format!("cash_flows[{at}] is not a finite number: give every flow of the project");
+            return Err(Error::new(Code::NotFinite, row.name, message).number(f64::NAN).into());
         }
         Ok(Projects { flows, length, shape })
     }

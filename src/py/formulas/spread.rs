@@ -61,8 +61,8 @@ pub fn spread<'py, const N: usize, const K: usize>(
     let mut filled: [Vec<f64>; K] = std::array::from_fn(|_| Vec::with_capacity(total));
     let mut walk = columns.start();
     while walk.done < total {
-        py.detach(|| columns.fill(&mut walk, &mut filled, &results, &f)).map_err(|(at, mut error)| {
-            error.message += &format!(" (at element {} of the arrays)", index(at, &shape));
+        py.detach(|| columns.fill(&mut walk, &mut filled, &results, &f)).map_err(|mut error| {
+            error.message += &format!(" (at element {} of the arrays)", index(walk.done, &shape));
             error
         })?;
         py.check_signals()?;
@@ -157,14 +157,14 @@ impl<'a, const N: usize> Columns<'a, N> {
         Walk { done: 0, place: vec![0; self.shape.len()], offset: [0; N] }
     }
 
-    /// Goes on for one turn; an error comes with the element it happened at.
+    /// Goes on for one turn; after an error the walk stands at the element it happened at.
     fn fill<const K: usize>(
         &self,
         walk: &mut Walk<N>,
         filled: &mut [Vec<f64>; K],
         results: &[&'static Row; K],
         f: &(impl Fn([f64; N]) -> Result<[f64; K]> + Sync),
-    ) -> std::result::Result<(), (usize, Error)> {
+    ) -> Result<()> {
         let start = Instant::now();
         while walk.done < self.total {
             let mut unknown = false;
@@ -177,8 +177,7 @@ impl<'a, const N: usize> Columns<'a, N> {
                     value
                 }
             });
-            let answer =
-                if unknown { [f64::NAN; K] } else { or_unknown(f(values)).map_err(|error| (walk.done, error))? };
+            let answer = if unknown { [f64::NAN; K] } else { or_unknown(f(values))? };
             for k in 0..K {
                 filled[k].push(results[k].unit.from_si(answer[k]));
             }
