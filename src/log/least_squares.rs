@@ -213,7 +213,7 @@ mod tests {
     fn a_covariate_that_does_not_vary_is_refused() {
         let error = least_squares(&[&[1.0; 5], &[70.0; 5]], &[1.0, 2.0, 3.0, 4.0, 5.0]).unwrap_err();
         assert_eq!((error.code, error.field.as_str()), (Code::Inconsistent, "covariates"));
-        assert_eq!(least_squares(&[&[1.0; 2]; 2], &[1.0, 2.0]).unwrap_err().field, "readings");
+        assert_eq!(least_squares(&[&[1.0; 2], &[0.0, 1.0]], &[1.0, 2.0]).unwrap_err().field, "readings");
         assert!(least_squares(&[&[1.0; 2]], &[1.0, 2.0, 3.0]).is_err());
     }
 }

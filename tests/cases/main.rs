@@ -11,6 +11,7 @@ mod circuit;
 mod coverage;
 mod drive;
 mod economics;
+mod evidence;
 mod fill;
 mod film;
 mod oil;
@@ -112,5 +113,5 @@ fn lubrication_and_supply() {
 
 #[test]
 fn wear_money_and_evidence() {
-    walk(include_str!("../data/cases-wear_money_evidence.json"), &[wear::ours, economics::ours]);
+    walk(include_str!("../data/cases-wear_money_evidence.json"), &[wear::ours, economics::ours, evidence::ours]);
 }

@@ -17,6 +17,7 @@ mod entry;
 mod film;
 mod oil;
 mod reference;
+mod statistics;
 mod supply;
 mod wear;
 
@@ -69,6 +70,7 @@ const AREAS: &[fn(&Check) -> Answer] = &[
     film::check,
     oil::check,
     reference::check,
+    statistics::check,
     supply::check,
     wear::check,
 ];

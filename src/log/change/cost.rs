@@ -114,7 +114,9 @@ impl Segments {
         let n = self.sums.len() - 1;
         match cost {
             Cost::Mean => self.squares(0, n),
-            Cost::MeanVariance => n as f64 * (self.ln_least.abs() + (self.squares(0, n) / n as f64).max(self.least).ln().abs()),
+            Cost::MeanVariance => {
+                n as f64 * (self.ln_least.abs() + (self.squares(0, n) / n as f64).max(self.least).ln().abs())
+            }
         }
     }
 }

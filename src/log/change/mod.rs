@@ -70,7 +70,9 @@ pub fn change_points(
         return Err(Error::new(
             Code::Inconsistent,
             "readings",
-            format!("{n} readings are too few for two segments of {least_segment}: log longer or allow shorter segments"),
+            format!(
+                "{n} readings are too few for two segments of {least_segment}: log longer or allow shorter segments"
+            ),
         )
         .number(n as f64));
     }
@@ -102,7 +104,7 @@ mod tests {
 
     #[test]
     fn load_taken_out_hides_no_change_and_makes_none() {
-        let load: Vec<f64> = (0..200).map(|t| f64::from(t / 50 % 2) + f64::from(t * 13 % 7) / 7.0).collect();
+        let load: Vec<f64> = (0..200).map(|t| f64::from(t / 10 % 2) + f64::from(t * 13 % 7) / 7.0).collect();
         let noise = |t: usize| ((t * t * 31 + 7 * t) % 101) as f64 / 101.0 * 0.1;
         let level = |t: usize| if t < 120 { 5.0 } else { 4.8 };
         let log: Vec<f64> = (0..200).map(|t| level(t) + 3.0 * load[t] + noise(t)).collect();
@@ -114,7 +116,8 @@ mod tests {
     #[test]
     fn coarse_clamp() {
         // most neighbours are alike: the spread of the differences by their median is nothing
-        let log: Vec<f64> = (0..200).map(|t| if t < 100 { 3.0 } else { 2.0 } + if t % 9 == 0 { 0.1 } else { 0.0 }).collect();
+        let log: Vec<f64> =
+            (0..200).map(|t| if t < 100 { 3.0 } else { 2.0 } + if t % 9 == 0 { 0.1 } else { 0.0 }).collect();
         assert_eq!(change_points(&log, &[], Cost::Mean, 10).unwrap().points, [100]);
     }
 }

@@ -243,16 +243,20 @@ mod tests {
             let log: Vec<f64> = (0..3000).map(|t| f64::from(t * changes / 3000 % 3) + noise()).collect();
             let price = |cost| if cost == Cost::Mean { 4.0 / 3.0 * 3000f64.ln() } else { 5.0 * 3000f64.ln() };
             for cost in [Cost::Mean, Cost::MeanVariance] {
-                assert_eq!(partition(&log, cost, 10, price(cost)), full(&log, cost, 10, price(cost)), "{changes} {cost:?}");
+                assert_eq!(
+                    partition(&log, cost, 10, price(cost)),
+                    full(&log, cost, 10, price(cost)),
+                    "{changes} {cost:?}"
+                );
             }
         }
     }
 
     #[test]
     fn the_earliest_of_equals() {
-        assert_eq!(partition(&[1.0; 40], Cost::Mean, 5, 0.0), []);
-        assert_eq!(partition(&[1.0; 40], Cost::MeanVariance, 5, 1.0), []);
+        assert_eq!(partition(&[1.0; 40], Cost::Mean, 5, 0.0), Vec::<usize>::new());
+        assert_eq!(partition(&[1.0; 40], Cost::MeanVariance, 5, 1.0), Vec::<usize>::new());
         assert_eq!(partition(&[0.0, 1.0], Cost::Mean, 1, 0.1), [1]);
-        assert_eq!(partition(&[], Cost::Mean, 1, 0.1), []);
+        assert_eq!(partition(&[], Cost::Mean, 1, 0.1), Vec::<usize>::new());
     }
 }

@@ -182,7 +182,9 @@ mod tests {
 
     #[test]
     fn claims() {
-        let log = |cut: f64| (0..60).map(|t| f64::from(t * 7 % 10) + if t < 40 { 5.0 } else { 5.0 - cut }).collect::<Vec<f64>>();
+        let log = |cut: f64| {
+            (0..60).map(|t| f64::from(t * 7 % 10) + if t < 40 { 5.0 } else { 5.0 - cut }).collect::<Vec<f64>>()
+        };
         assert!(avoided(&log(3.0), 40, &[], 0.95).unwrap().may_be_claimed());
         assert!(!avoided(&log(0.5), 40, &[], 0.95).unwrap().may_be_claimed());
         assert!(!avoided(&log(-3.0), 40, &[], 0.95).unwrap().may_be_claimed());

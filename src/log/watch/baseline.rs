@@ -54,7 +54,8 @@ impl Baseline {
             lag1: 0.0,
             readings: n,
         };
-        let shares = readings.iter().zip(&fit.residuals).map(|(y, e)| above_nothing(y - e).map(|expected| e / expected));
+        let shares =
+            readings.iter().zip(&fit.residuals).map(|(y, e)| above_nothing(y - e).map(|expected| e / expected));
         let shares = shares.collect::<Result<Vec<f64>>>()?;
         baseline.residual_mean = mean(&shares);
         baseline.residual_deviation = standard_deviation(&shares);

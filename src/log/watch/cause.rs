@@ -161,7 +161,15 @@ mod tests {
                 let reading = draw(t as f64 / 4.0, expected) * (1.0 + 0.01 * ripple);
                 let residual = base.residual(reading, expected);
                 up = f64::max(0.0, up + residual / 0.01 - 0.5);
-                Seen { time: t as f64 * DAY / 4.0, reading, expected, residual, up, load: Some(load), start: started == Some(t) }
+                Seen {
+                    time: t as f64 * DAY / 4.0,
+                    reading,
+                    expected,
+                    residual,
+                    up,
+                    load: Some(load),
+                    start: started == Some(t),
+                }
             })
             .collect()
     }

@@ -119,8 +119,9 @@ impl Watch {
     /// Takes one reading. Refuses one that is no number or not later than the last, and leaves the state as it was.
     pub fn take(&mut self, reading: &Reading) -> Result<Step> {
         if !reading.value.is_finite() || reading.covariates.iter().any(|x| !x.is_finite()) {
-            return Err(Error::new(Code::NotFinite, "reading", "a reading is not a number: leave it out")
-                .number(reading.value));
+            return Err(
+                Error::new(Code::NotFinite, "reading", "a reading is not a number: leave it out").number(reading.value)
+            );
         }
         let last = self.seen.back().copied();
         let since = last.map_or(f64::INFINITY, |last| reading.time - last.time);
@@ -154,10 +155,7 @@ impl Watch {
         });
         let up = self.cusum.up > self.cusum.threshold;
         let looks_like = cause(self.seen.make_contiguous(), out, &self.baseline);
-        let alarm = out.then_some(Alarm {
-            up,
-            cause: looks_like.filter(|_| up).unwrap_or(Cause::Ambiguous),
-        });
+        let alarm = out.then_some(Alarm { up, cause: looks_like.filter(|_| up).unwrap_or(Cause::Ambiguous) });
         Ok(Step {
             expected,
             residual,
