@@ -62,21 +62,20 @@ pub struct Observation {
     pub error: f64,
 }
 
+/// Computes the readings (second) from the parameters (first); an error means that such a line cannot be.
+pub type Model<'a> = dyn Fn(&[f64], &mut [f64]) -> Result<()> + Sync + 'a;
+
 /// Parameters, readings, and the model that computes the readings.
 pub struct Problem<'a> {
     parameters: &'a [Parameter],
     observed: &'a [Observation],
-    model: &'a (dyn Fn(&[f64], &mut [f64]) -> Result<()> + Sync),
+    model: &'a Model<'a>,
 }
 
 impl<'a> Problem<'a> {
     /// Checks parameters and readings. `model` takes the parameters themselves (not on their scales), in their order, and
-    /// writes the computed readings in theirs; an error from it means that such a line cannot be.
-    pub fn new(
-        parameters: &'a [Parameter],
-        observed: &'a [Observation],
-        model: &'a (dyn Fn(&[f64], &mut [f64]) -> Result<()> + Sync),
-    ) -> Result<Problem<'a>> {
+    /// writes the computed readings in theirs.
+    pub fn new(parameters: &'a [Parameter], observed: &'a [Observation], model: &'a Model<'a>) -> Result<Problem<'a>> {
         if parameters.is_empty() || observed.is_empty() {
             let message = "a calibration needs at least one uncertain parameter and one reading";
             return Err(Error::new(Code::Missing, "observations", message));
