@@ -2,11 +2,12 @@
 The compiled core of pinfilm. Import from `pinfilm`, not from here.
 """
 
-from _typeshed import Incomplete
 from collections.abc import Mapping, Sequence
 from os import PathLike
 from pinfilm.typing import Floats, FloatsOut, Scalar
 from typing import Any, final
+
+__all__ = ["Caution", "Chain", "Circuit", "Comparison", "Cost", "Costs", "Drip", "Drive", "DriveState", "Duty", "Evaluation", "Event", "EveryNth", "Explanation", "Fill", "FillState", "Friction", "Joint", "JointState", "Kinematics", "Line", "LockTime", "LossParts", "LossRates", "Manual", "ManualInterval", "Oil", "OperatingPoint", "PeriodicFill", "PointsCoverage", "ReynoldsBearing", "RollerContact", "Savings", "Spray", "Straight", "Supply", "SupplyState", "Surface", "Synchronised", "Tension", "Timer", "TimerCoverage", "Turn", "TwoSprocket", "ViscosityWindow", "Warning", "Wear", "WearState", "archard_volume_mm3", "articulation_angle_deg", "asperity_integral", "blend_viscosity_mm2_s", "capstan_ratio", "centre_distance_mm", "chain_length_pitches", "chain_speed_m_per_s", "compare", "conductor_resistance_ohm_per_km", "current_from_power_a", "demand_ul_per_joint_h", "density_kg_per_m3", "discounted_payback_years", "dynamic_viscosity_mpa_s", "eccentricity_short", "elongation_pct", "equivalent_circuit", "evaluate", "every_nth", "fill_between_shots", "formulas", "grade_limits_mm2_s", "irr", "irr_roots", "irr_status", "joint_entry_time_s", "kinematic_viscosity_mm2_s", "line_contact_film_um", "load_voltage_v", "lock_risk", "lock_time_s", "loss_rates_per_h", "manual_interval", "npv", "payback_days", "payback_status", "payback_years", "penetration_time_s", "periodic_fill", "pitch_diameter_mm", "points_coverage", "power_from_current_kw", "pressure_drop_kpa", "pressure_mpa", "reached_joints", "register", "reynolds_bearing", "rolling_resistance", "sag_tension_n", "single_present_value_factor", "smallest_shot_ul", "sommerfeld_short", "speed_ripple", "squeeze_time_short_s", "standards", "three_gaps", "timer_coverage", "uniform_present_value_factor", "v100_mm2_s", "vent_time_s", "version", "viscosity_index", "viscosity_window_mpa_s", "voltage_drop_v"]
 
 @final
 class Caution:
@@ -7410,5 +7411,3 @@ def voltage_drop_v(current_a: Floats, length_m: Floats, area_mm2: Floats, conduc
     >>> round(electrics.voltage_drop_v(2.0, 50.0, 1.5, 5, 20.0), 4)
     2.66
     """
-
-def __getattr__(name: str) -> Incomplete: ...

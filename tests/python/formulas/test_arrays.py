@@ -11,6 +11,7 @@ import pytest
 from boxes import CASES, Case
 from hypothesis import given, settings
 from hypothesis import strategies as st
+
 from pinfilm import InputError, UnitError, _core, kinematics
 
 FEW = settings(max_examples=25, deadline=None)

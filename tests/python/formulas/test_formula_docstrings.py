@@ -7,6 +7,7 @@ import re
 from collections.abc import Iterator
 
 import pytest
+
 from pinfilm import _core
 
 MODULES = [
