@@ -22,9 +22,10 @@ pub struct Noise {
 /// Noise of `readings` (three or more) from their first and second differences.
 ///
 /// A change of level is one outlier among the first differences and two among the second; outliers are trimmed, never
-/// drawn in, since a drawn-in jump would count twice in the second. Where half of the differences are equal, as with a
-/// coarse clamp, nothing is trimmed. Takes the noise for first-order autoregressive. Source: differences after von
-/// Neumann (1941), trimming by the median absolute deviation after Hampel (1974); their union is a closure of our own.
+/// drawn in, since a drawn-in jump would count twice in the second. Where a third or more of the differences are equal,
+/// as with a coarse clamp, the others say what an outlier is. Takes the noise for first-order autoregressive. Source:
+/// differences after von Neumann (1941), trimming by the median absolute deviation after Hampel (1974); their union is
+/// a closure of our own.
 pub fn robust_noise(readings: &[f64]) -> Noise {
     let by = |lag: usize| trimmed_square(readings.iter().zip(&readings[lag..]).map(|(a, b)| b - a).collect());
     let (first, second) = (by(1), by(2));
@@ -39,7 +40,10 @@ pub fn robust_noise(readings: &[f64]) -> Noise {
 fn trimmed_square(mut differences: Vec<f64>) -> f64 {
     let centre = median(&mut differences);
     let mut away: Vec<f64> = differences.iter().map(|d| (d - centre).abs()).collect();
-    let spread = MAD_TO_DEVIATION * median(&mut away);
+    let mut moved: Vec<f64> = away.iter().copied().filter(|d| *d > 0.0).collect();
+    // a coarse or stuck clamp repeats itself, and the median of what it repeats is nothing
+    let repeats = away.len() - moved.len() > away.len() / 3 && !moved.is_empty();
+    let spread = MAD_TO_DEVIATION * median(if repeats { &mut moved } else { &mut away });
     let limit = if spread > 0.0 { TRIM * spread } else { f64::INFINITY };
     let (sum, count) =
         away.iter().filter(|d| **d <= limit).fold((0.0, 0usize), |(sum, count), d| (sum + d * d, count + 1));
