@@ -66,11 +66,11 @@ impl Triangle {
         let p = self.diagonal.len();
         // columns of the inverse triangle
         let mut inverse = vec![vec![0.0; p]; p];
-        for j in 0..p {
-            inverse[j][j] = 1.0 / self.diagonal[j];
+        for (j, column) in inverse.iter_mut().enumerate() {
+            column[j] = 1.0 / self.diagonal[j];
             for i in (0..j).rev() {
-                let above: f64 = (i + 1..=j).map(|k| self.columns[k][i] * inverse[j][k]).sum();
-                inverse[j][i] = -above / self.diagonal[i];
+                let above: f64 = (i + 1..=j).map(|k| self.columns[k][i] * column[k]).sum();
+                column[i] = -above / self.diagonal[i];
             }
         }
         let product = |a: usize, b: usize| (0..p).map(|k| inverse[k][a] * inverse[k][b]).sum();

@@ -35,10 +35,10 @@ pub fn partition(readings: &[f64], cost: Cost, least_segment: usize, penalty: f6
         Cost::MeanVariance => Search::<false>::new(&segments, n, least_segment, penalty).run(),
     };
     let mut points = Vec::new();
-    let mut at = starts[n] as usize;
+    let mut at = starts[n];
     while at > 0 {
         points.push(at);
-        at = starts[at] as usize;
+        at = starts[at];
     }
     points.reverse();
     points
@@ -60,6 +60,13 @@ struct Best {
     start: usize,
 }
 
+/// ln v ≥ ln v₀ + 1 − v₀/v: a floor under the logarithm by one division, close where v is near v₀.
+#[derive(Clone, Copy)]
+struct Tangent {
+    variance: f64,
+    ln_plus_one: f64,
+}
+
 struct Search<'a, const MEAN: bool> {
     segments: &'a Segments,
     n: usize,
@@ -71,6 +78,8 @@ struct Search<'a, const MEAN: bool> {
     cheapest: Vec<f64>,
     /// Blocks of LEAF × 2^level starts.
     levels: Vec<Vec<Block>>,
+    /// At the variance of the segment that was last before this end; the others that compete are like it.
+    tangent: Tangent,
 }
 
 impl<'a, const MEAN: bool> Search<'a, MEAN> {
@@ -79,19 +88,32 @@ impl<'a, const MEAN: bool> Search<'a, MEAN> {
     fn new(segments: &'a Segments, n: usize, least_segment: usize, penalty: f64) -> Self {
         let margin = ROUNDING * segments.size(Self::COST);
         let per_reading = segments.least_per_reading(Self::COST);
-        let cheapest = vec![f64::INFINITY; n + 1];
-        Search { segments, n, least_segment, penalty, margin, per_reading, cheapest, levels: Vec::new() }
+        Search {
+            segments,
+            n,
+            least_segment,
+            penalty,
+            margin,
+            per_reading,
+            cheapest: vec![f64::INFINITY; n + 1],
+            levels: Vec::new(),
+            tangent: Tangent { variance: 1.0, ln_plus_one: 1.0 },
+        }
     }
 
     /// Start of the last segment for every end.
-    fn run(mut self) -> Vec<u32> {
+    fn run(mut self) -> Vec<usize> {
         self.cheapest[0] = -self.penalty;
-        let mut starts = vec![0u32; self.n + 1];
+        let mut starts = vec![0; self.least_segment];
         let mut last = 0;
         for end in self.least_segment..=self.n {
             let eligible = end - self.least_segment + 1;
-            if eligible % LEAF == 0 {
+            if eligible.is_multiple_of(LEAF) {
                 self.close_blocks(eligible);
+            }
+            if !MEAN {
+                let variance = (self.segments.squares(last, end) / (end - last) as f64).max(f64::MIN_POSITIVE);
+                self.tangent = Tangent { variance, ln_plus_one: variance.ln() + 1.0 };
             }
             // the start that was best for the end before is nearly always best still
             let mut best = self.offer(Best { cost: f64::INFINITY, start: usize::MAX }, last, end);
@@ -108,15 +130,29 @@ impl<'a, const MEAN: bool> Search<'a, MEAN> {
                 best = self.offer(best, start, end);
             }
             self.cheapest[end] = best.cost;
-            starts[end] = best.start as u32;
+            starts.push(best.start);
             last = best.start;
         }
         starts
     }
 
+    /// Whether `before` and the stretch `from..end` together are certainly dearer than `best`, without a logarithm.
+    #[inline(always)]
+    fn surely_dearer(&self, before: f64, from: usize, end: usize, best: Best) -> bool {
+        if MEAN || from == end {
+            return false;
+        }
+        let (count, Tangent { variance, ln_plus_one }) = ((end - from) as f64, self.tangent);
+        let stretch = count * (ln_plus_one - count * variance / self.segments.squares(from, end));
+        before + stretch + self.penalty > best.cost + self.margin
+    }
+
     /// The better of what is at hand and `start`; the earlier of equals.
     #[inline(always)]
     fn offer(&self, best: Best, start: usize, end: usize) -> Best {
+        if self.surely_dearer(self.cheapest[start], start, end, best) {
+            return best;
+        }
         let cost = self.cheapest[start] + self.segments.cost(Self::COST, start, end) + self.penalty;
         if cost < best.cost || (cost == best.cost && start < best.start) { Best { cost, start } } else { best }
     }
@@ -124,7 +160,10 @@ impl<'a, const MEAN: bool> Search<'a, MEAN> {
     /// Looks through a block unless it cannot hold a better start.
     fn look(&self, best: Best, level: usize, index: usize, end: usize) -> Best {
         let block = self.levels[level][index];
-        let beyond = ((index + 1) * LEAF << level) - 1 + self.least_segment;
+        let beyond = (((index + 1) * LEAF) << level) - 1 + self.least_segment;
+        if self.surely_dearer(block.bracket, beyond, end, best) {
+            return best;
+        }
         let floor = (block.bracket + self.segments.floor(Self::COST, beyond, end))
             .max(block.flat + self.per_reading * end as f64);
         if floor + self.penalty > best.cost + self.margin {
@@ -141,7 +180,7 @@ impl<'a, const MEAN: bool> Search<'a, MEAN> {
     fn close_blocks(&mut self, to: usize) {
         let beyond = to - 1 + self.least_segment;
         let mut level = 0;
-        while to % (LEAF << level) == 0 {
+        while to.is_multiple_of(LEAF << level) {
             let block = (to - (LEAF << level)..to).fold(
                 Block { bracket: f64::INFINITY, flat: f64::INFINITY },
                 |block, start| {

@@ -85,9 +85,9 @@ mod tests {
         display_step: Some(1.0),
     };
 
-    /// One row a minute; `stops` are ranges of minutes.
-    fn log(stops: &[std::ops::Range<i64>], rules: Rules, leave_out: bool) -> CleanLog {
-        let stands = |minute: &i64| stops.iter().any(|stop| stop.contains(minute));
+    /// One row a minute; `stops` are minutes from and to.
+    fn log(stops: &[(i64, i64)], rules: Rules, leave_out: bool) -> CleanLog {
+        let stands = |minute: &i64| stops.iter().any(|stop| (stop.0..stop.1).contains(minute));
         let times: Vec<i64> = (0..1000).filter(|m| !leave_out || !stands(m)).map(|m| m * MINUTE).collect();
         let readings: Vec<f64> = times.iter().map(|t| if stands(&(t / MINUTE)) { 0.1 } else { 3.0 }).collect();
         clean(
@@ -99,22 +99,22 @@ mod tests {
 
     #[test]
     fn short_and_long_stops() {
-        let found = log(&[100..130, 300..600], RULES, false).report;
+        let found = log(&[(100, 130), (300, 600)], RULES, false).report;
         // two rows lie within 90 s of each start, 28 more within half an hour of the second
         assert_eq!((found.stopped, found.starts, found.start_up, found.warm_up), (330, 2, 4, 28));
     }
 
     #[test]
     fn a_short_stop_does_not_end_the_warm_up() {
-        let found = log(&[300..600, 610..615], RULES, false).report;
+        let found = log(&[(300, 600), (610, 615)], RULES, false).report;
         assert_eq!((found.starts, found.start_up, found.warm_up), (2, 4, 30 - 5 - 4));
     }
 
     #[test]
     fn a_logger_that_is_off_with_the_line() {
-        let kept = log(&[300..600], RULES, true).report;
+        let kept = log(&[(300, 600)], RULES, true).report;
         assert_eq!((kept.starts, kept.kept), (0, 700));
-        let found = log(&[300..600], Rules { gaps_are_stops: true, ..RULES }, true);
+        let found = log(&[(300, 600)], Rules { gaps_are_stops: true, ..RULES }, true);
         assert_eq!((found.report.starts, found.report.start_up, found.report.warm_up), (1, 2, 28));
         assert_eq!(found.starts.iter().position(|start| *start), Some(300)); // the first row kept after the start
     }

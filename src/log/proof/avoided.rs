@@ -36,8 +36,8 @@ pub struct Avoided {
 ///
 /// Variance s² (1 + ρ)/(1 − ρ) (m + 1ᵀ Xₐ (X_bᵀ X_b)⁻¹ Xₐᵀ 1). Source: avoided use of ASHRAE Guideline 14-2014 and
 /// prediction variance of regression; the factor for autocorrelation and Student's t at the worth of the readings are
-/// closures of our own, which cover 93 to 94 % of a nominal 95 where ±1.96 with the plain autocorrelation covers 84 to 92,
-/// by simulation.
+/// closures of our own, which cover 96, 94 and 93 % of a nominal 95 at ρ = 0, 0.5 and 0.8 with 60 days on each side, by
+/// simulation.
 pub fn avoided(readings: &[f64], split: usize, covariates: &[&[f64]], level: f64) -> Result<Avoided> {
     let n = readings.len();
     if split == 0 || split >= n {

@@ -129,11 +129,8 @@ mod tests {
             let mut fit = least_squares(&[&one, &x], &x).unwrap();
             fit.residuals = (0..x.len()).map(|i| if i % 3 == 0 { e } else { -e }).collect();
             let robust = newey_west(&[&one, &x], &fit, 0, false);
-            for a in 0..2 {
-                for b in 0..2 {
-                    let ordinary = e * e * fit.inverse[a][b];
-                    prop_assert!((robust[a][b] - ordinary).abs() < 1e-9 * (1.0 + ordinary.abs()));
-                }
+            for (robust, inverse) in robust.iter().flatten().zip(fit.inverse.iter().flatten()) {
+                prop_assert!((robust - e * e * inverse).abs() < 1e-9 * (1.0 + inverse.abs()));
             }
         }
 
