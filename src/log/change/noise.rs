@@ -9,6 +9,8 @@ const MAD_TO_DEVIATION: f64 = 1.482_602_218_5;
 const TRIM: f64 = 3.5;
 /// Autocorrelations above this are not believed.
 const MOST: f64 = 0.95;
+/// Differences that differ by less than this share of the largest are equal: the rest is rounding.
+const ROUNDING: f64 = 1e-9;
 
 /// Spread and autocorrelation of the noise of a log.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -40,7 +42,8 @@ pub fn robust_noise(readings: &[f64]) -> Noise {
 fn trimmed_square(mut differences: Vec<f64>) -> f64 {
     let centre = median(&mut differences);
     let mut away: Vec<f64> = differences.iter().map(|d| (d - centre).abs()).collect();
-    let mut moved: Vec<f64> = away.iter().copied().filter(|d| *d > 0.0).collect();
+    let rounding = ROUNDING * away.iter().copied().fold(0.0, f64::max);
+    let mut moved: Vec<f64> = away.iter().copied().filter(|d| *d > rounding).collect();
     // a coarse or stuck clamp repeats itself, and the median of what it repeats is nothing
     let repeats = away.len() - moved.len() > away.len() / 3 && !moved.is_empty();
     let spread = MAD_TO_DEVIATION * median(if repeats { &mut moved } else { &mut away });
@@ -93,6 +96,18 @@ mod tests {
             let jumped = robust_noise(&log);
             assert!((jumped.lag1 - clean.lag1).abs() < 0.02 && (jumped.deviation - clean.deviation).abs() < 0.02);
         }
+    }
+
+    #[test]
+    fn steps_of_a_display_are_equal_whatever_their_rounding() {
+        let log: Vec<f64> = wander(5000, 0.0).iter().map(|x| 2.8 + 0.1 * (0.6 * x).round()).collect();
+        let mut jumped = log.clone();
+        jumped.iter_mut().enumerate().for_each(|(t, y)| *y += 3.0 * (t / 500) as f64);
+        let (clean, found) = (robust_noise(&log), robust_noise(&jumped));
+        assert!(
+            (clean.deviation - 0.066).abs() < 0.006 && (found.deviation - clean.deviation).abs() < 0.002,
+            "{found:?}"
+        );
     }
 
     #[test]

@@ -6,8 +6,7 @@
 //! over whole whenever the cheapest start it could hold is dearer than one already at hand. The same inequality
 //! serves both: with `floor` adding up below the cost, F(s) + C(s, t) ≥ [F(s) + floor(s, b)] + floor(b, t) for any b
 //! between, and the least of the bracket over the block is known once. The price β of a change, many times the noise of
-//! the costs, is the slack that lets a quiet block go. What is compared, and so the answer, is what the full search
-//! compares.
+//! the costs, is the slack that lets a quiet block go. The answer is that of the full search.
 
 use super::Cost;
 use super::cost::Segments;

@@ -11,6 +11,7 @@ mod cause; // what an alarm looks like
 mod charts; // CUSUM and EWMA
 mod oil_use; // oil drawn against oil dispensed
 mod run_length; // readings until an alarm, by integral equation
+mod settings; // allowance, thresholds, window
 mod stream; // one reading at a time, saved and resumed
 mod threshold; // limits for a baseline learnt from few days
 
@@ -21,5 +22,6 @@ pub use oil_use::{OilUse, oil_use, oil_use_z};
 pub use run_length::{
     cusum_run_length, cusum_run_length_two_sided, cusum_threshold, ewma_run_length, siegmund_run_length,
 };
-pub use stream::{Alarm, Log, Reading, Settings, Step, Watch, follow_all};
+pub use settings::Settings;
+pub use stream::{Alarm, Log, Reading, Step, Watch, follow_all};
 pub use threshold::widened_threshold;
