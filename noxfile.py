@@ -96,6 +96,12 @@ def wheel(session: nox.Session) -> None:
     session.run("python", "-m", "pinfilm", "demo")
 
 
+@nox.session(venv_backend="none")
+def slow(session: nox.Session) -> None:
+    """Recovery of known parameters by walkers; minutes, not part of the checks."""
+    cargo(session, "test", "--release", "--locked", "--test", "cases", "--", "--ignored", "--nocapture")
+
+
 @nox.session
 def bench(session: nox.Session) -> None:
     """Time the core and the boundary; not part of the checks."""

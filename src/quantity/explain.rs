@@ -179,9 +179,9 @@ impl Known<'_> {
         gather(self.tree, &steps, &mut found);
         let text = match found.as_slice() {
             [] => return "not given".into(),
-            [one] => show::value(one),
+            [one] => show::value_of(one, row),
             many => {
-                let mut shown: Vec<String> = many.iter().map(|tree| show::value(tree)).collect();
+                let mut shown: Vec<String> = many.iter().map(|tree| show::value_of(tree, row)).collect();
                 shown.dedup();
                 let more = if shown.len() > 6 { ", …" } else { "" };
                 if shown.len() == 1 {

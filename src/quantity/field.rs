@@ -60,8 +60,11 @@ pub trait Field: Sized + Clone + PartialEq + Debug {
     /// The value where the key was not given and the declaration has no default.
     fn absent(place: &Place, row: &Row) -> Result<Self> {
         let path = place.path();
-        let message = format!("{path} is missing: give {} ({})", row.means, row.allowed.words(row.unit));
-        Err(Error::new(Code::Missing, path, message).unit(row.unit.label).limit(row.allowed.words(row.unit)))
+        // Words and groups have no range to quote.
+        let limit = if row.unit.is_of_numbers() { row.allowed.words(row.unit) } else { String::new() };
+        let range = if limit.is_empty() { String::new() } else { format!(" ({limit})") };
+        let message = format!("{path} is missing: give {}{range}", row.means);
+        Err(Error::new(Code::Missing, path, message).unit(row.unit.label).limit(limit))
     }
 
     /// Whether this is what an absent key would give.
@@ -91,7 +94,7 @@ pub trait Field: Sized + Clone + PartialEq + Debug {
 
     /// Adds this value to a table: one entry, or a heading and the entries of the noun inside it.
     fn show(&self, name: &str, row: &'static Row, depth: usize, out: &mut Vec<show::Entry>) {
-        out.push(show::Entry::value(name, row, depth, show::value(&self.write())));
+        out.push(show::Entry::value(name, row, depth, show::value_of(&self.write(), row)));
     }
 
     /// Adds this field's row, or those of the noun inside it, under `path`.
@@ -315,7 +318,7 @@ impl<T: Field> Field for Vec<T> {
                 item.show(&format!("{name} {i}"), row, depth, out);
             }
         } else {
-            out.push(show::Entry::value(name, row, depth, show::value(&self.write())));
+            out.push(show::Entry::value(name, row, depth, show::value_of(&self.write(), row)));
         }
     }
     fn register(path: String, row: &'static Row, out: &mut Vec<(String, &'static Row)>) {

@@ -110,6 +110,8 @@ pub struct Row {
     pub class: Class,
     /// Low and high of the default or closure, as a practitioner would spread it; empty where none is known.
     pub spread: &'static str,
+    /// Above this the number says nothing more than that it is above: people are shown `over 50`.
+    pub ceiling: f64,
     /// Whether tables leave it out, because it is kept for reference only.
     pub aside: bool,
     /// The default as it is written in code; empty for inputs that must be given, and for results.
@@ -130,6 +132,7 @@ impl Row {
         source: "",
         class: Class::Survey,
         spread: "",
+        ceiling: f64::INFINITY,
         aside: false,
         default: "",
     };

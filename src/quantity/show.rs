@@ -79,6 +79,14 @@ pub fn value(tree: &Tree) -> String {
     }
 }
 
+/// A value of a quantity, or that it is above what its number still says.
+pub fn value_of(tree: &Tree, row: &Row) -> String {
+    match tree.value {
+        Value::Number(number) if number > row.ceiling => format!("over {}", self::number(row.ceiling)),
+        _ => value(tree),
+    }
+}
+
 /// A line of a table.
 pub struct Entry {
     depth: usize,

@@ -29,6 +29,11 @@ impl Unit {
         value / self.factor
     }
 
+    /// Whether values in this unit are numbers; words and groups of quantities have a unit that is none.
+    pub fn is_of_numbers(&self) -> bool {
+        !(self.label.is_empty() && self.spelled.is_empty())
+    }
+
     /// Whether a public name carries this unit as it should.
     pub fn is_carried_by(&self, name: &str) -> bool {
         if self.endings.is_empty() {

@@ -1,5 +1,6 @@
 //! What a result says of wear and life.
 
+use super::life::NO_LIMIT_YEARS;
 use crate::quantity::Class;
 use crate::{choice, noun};
 
@@ -29,12 +30,12 @@ macro_rules! wear_state_noun { ($declare:ident) => { $declare! {
         limit_pct as limit: f64 [PCT] "elongation at which the chain is replaced" { formula: "least of {chain.elongation_limit_pct}, 200/z and the tooth limit of the largest sprocket", source: "200/z remembered; tooth limit derived", class: Class::Derived }
         sliding_m_per_h as sliding: f64 [M_PER_H] "sliding distance of pin in bush" { formula: "Σ (d/2) α / {kinematics.circuit_time_s}", source: "definition", class: Class::Derived }
         elongation_1_year_pct as elongation_1_year: f64 [PCT] "elongation after one year of this duty" { formula: "(pin wear + bush wear) / {chain.pitch_mm}, mean over the joints", source: ARCHARD, class: Class::Closure }
-        life_years as life: f64 [YEARS] "wear life: time to the first limit" { formula: "least of {wear.life_mean_years}, {wear.life_local_years}, {wear.life_pin_years}, {wear.life_bush_years}", source: ARCHARD, class: Class::Closure }
-        life_mean_years as life_mean: f64 [YEARS] "time until the mean elongation meets its limit" { formula: "elongation of all joints = {wear.limit_pct}", source: ARCHARD, class: Class::Closure }
-        life_local_years as life_local: f64 [YEARS] "time until the worst stretch meets that limit" { formula: "elongation of the worst joints = {wear.limit_pct}", source: ARCHARD, class: Class::Closure }
-        life_pin_years as life_pin: f64 [YEARS] "time until the worst pin is worn by its limit" { formula: "pin wear = {chain.pin_wear_limit_pct} of {chain.pin_diameter_mm}", source: ARCHARD, class: Class::Closure }
-        life_bush_years as life_bush: Option<f64> [YEARS] "time until the worst bush is worn by half its wall" { formula: "bush wear = ({chain.bush_diameter_mm} − {chain.bush_bore_mm})/4", source: ARCHARD, class: Class::Closure }
-        case_through_years as case_through: f64 [YEARS] "time until the worst pin is worn through its case" { formula: "pin wear = {chain.case_depth_mm}", source: ARCHARD, class: Class::Closure }
+        life_years as life: f64 [YEARS] "wear life: time to the first limit" { ceiling: NO_LIMIT_YEARS, formula: "least of {wear.life_mean_years}, {wear.life_local_years}, {wear.life_pin_years}, {wear.life_bush_years}", source: ARCHARD, class: Class::Closure }
+        life_mean_years as life_mean: f64 [YEARS] "time until the mean elongation meets its limit" { ceiling: NO_LIMIT_YEARS, formula: "elongation of all joints = {wear.limit_pct}", source: ARCHARD, class: Class::Closure }
+        life_local_years as life_local: f64 [YEARS] "time until the worst stretch meets that limit" { ceiling: NO_LIMIT_YEARS, formula: "elongation of the worst joints = {wear.limit_pct}", source: ARCHARD, class: Class::Closure }
+        life_pin_years as life_pin: f64 [YEARS] "time until the worst pin is worn by its limit" { ceiling: NO_LIMIT_YEARS, formula: "pin wear = {chain.pin_wear_limit_pct} of {chain.pin_diameter_mm}", source: ARCHARD, class: Class::Closure }
+        life_bush_years as life_bush: Option<f64> [YEARS] "time until the worst bush is worn by half its wall" { ceiling: NO_LIMIT_YEARS, formula: "bush wear = ({chain.bush_diameter_mm} − {chain.bush_bore_mm})/4", source: ARCHARD, class: Class::Closure }
+        case_through_years as case_through: f64 [YEARS] "time until the worst pin is worn through its case" { ceiling: NO_LIMIT_YEARS, formula: "pin wear = {chain.case_depth_mm}", source: ARCHARD, class: Class::Closure }
         governs as governs: Governs [WORD] "what ends the wear life: mean, local, pin or bush" {}
         service_life_years as service_life: f64 [YEARS] "mean life with wear and other causes" { formula: "L (1 − exp(−{wear.life_years}/L)), L = {costs.other_life_years}", source: "age replacement with an independent exponential cause", class: Class::Derived }
         sprocket_flank_um_per_year as sprocket_flank: Option<f64> [UM_PER_YEAR] "wear of the drive sprocket's flanks, indicative" { formula: "K × tension × sliding on the tooth / (3 H × area)", source: "closure of our own", class: Class::Closure }

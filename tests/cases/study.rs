@@ -356,7 +356,7 @@ fn recovery_from_the_curvature() {
 
 /// The same with walkers for every draw: minutes. `cargo test --release --test cases recovery -- --ignored --nocapture`
 #[test]
-#[ignore = "slow: a named session runs it"]
+#[ignore = "six minutes of walkers: `nox -s slow` runs it"]
 fn recovery_by_walkers() {
     let last = std::cell::RefCell::new((Vec::new(), Vec::new()));
     let held = recovered(200, &|problem, fit, i| {
