@@ -161,7 +161,9 @@ impl Error {
     fn text(&self) -> String {
         let mut place = format!("code: {}", self.code.as_str());
         if !self.field.is_empty() {
-            place += &format!(", survey key {}", self.field);
+            // a plain name is that of an argument, or what the formula calls it
+            let kind = if self.field.contains('.') { "survey key " } else { "" };
+            place += &format!(", {kind}{}", self.field);
         }
         if let Some(line) = self.line {
             place += &format!(", line {line}");

@@ -2,7 +2,21 @@
 
 from __future__ import annotations
 
-from . import errors, examples
+from . import (
+    coverage,
+    economics,
+    electrics,
+    errors,
+    examples,
+    fill,
+    film,
+    hydraulics,
+    kinematics,
+    motor,
+    oil,
+    tension,
+    wear,
+)
 from ._core import (
     Caution,
     Chain,
@@ -101,9 +115,20 @@ __all__ = [
     "Wear",
     "WearState",
     "compare",
+    "coverage",
+    "economics",
+    "electrics",
     "errors",
     "evaluate",
     "examples",
+    "fill",
+    "film",
+    "hydraulics",
+    "kinematics",
+    "motor",
+    "oil",
     "register",
     "standards",
+    "tension",
+    "wear",
 ]

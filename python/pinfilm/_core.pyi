@@ -4,10 +4,10 @@ The compiled core of pinfilm. Import from `pinfilm`, not from here.
 
 from collections.abc import Mapping, Sequence
 from os import PathLike
-from pinfilm.typing import Scalar
+from pinfilm.typing import Floats, FloatsOut, Scalar
 from typing import Any, final
 
-__all__ = ["Caution", "Chain", "Circuit", "Comparison", "Cost", "Costs", "Drip", "Drive", "DriveState", "Duty", "Evaluation", "Event", "Explanation", "Fill", "FillState", "Friction", "Joint", "JointState", "Kinematics", "Line", "LossParts", "Manual", "Oil", "RollerContact", "Savings", "Spray", "Straight", "Supply", "SupplyState", "Surface", "Synchronised", "Tension", "Timer", "Turn", "TwoSprocket", "Warning", "Wear", "WearState", "compare", "evaluate", "register", "standards", "version"]
+__all__ = ["Caution", "Chain", "Circuit", "Comparison", "Cost", "Costs", "Drip", "Drive", "DriveState", "Duty", "Evaluation", "Event", "EveryNth", "Explanation", "Fill", "FillState", "Friction", "Joint", "JointState", "Kinematics", "Line", "LockTime", "LossParts", "LossRates", "Manual", "ManualInterval", "Oil", "OperatingPoint", "PeriodicFill", "PointsCoverage", "ReynoldsBearing", "RollerContact", "Savings", "Spray", "Straight", "Supply", "SupplyState", "Surface", "Synchronised", "Tension", "Timer", "TimerCoverage", "Turn", "TwoSprocket", "ViscosityWindow", "Warning", "Wear", "WearState", "archard_volume_mm3", "articulation_angle_deg", "asperity_integral", "blend_viscosity_mm2_s", "capstan_ratio", "centre_distance_mm", "chain_length_pitches", "chain_speed_m_per_s", "compare", "conductor_resistance_ohm_per_km", "current_from_power_a", "demand_ul_per_joint_h", "density_kg_per_m3", "discounted_payback_years", "dynamic_viscosity_mpa_s", "eccentricity_short", "elongation_pct", "equivalent_circuit", "evaluate", "every_nth", "fill_between_shots", "formulas", "grade_limits_mm2_s", "irr", "irr_roots", "irr_status", "joint_entry_time_s", "kinematic_viscosity_mm2_s", "line_contact_film_um", "load_voltage_v", "lock_risk", "lock_time_s", "loss_rates_per_h", "manual_interval", "npv", "payback_days", "payback_status", "payback_years", "penetration_time_s", "periodic_fill", "pitch_diameter_mm", "points_coverage", "power_from_current_kw", "pressure_drop_kpa", "pressure_mpa", "reached_joints", "register", "reynolds_bearing", "rolling_resistance", "sag_tension_n", "single_present_value_factor", "smallest_shot_ul", "sommerfeld_short", "speed_ripple", "squeeze_time_short_s", "standards", "three_gaps", "timer_coverage", "uniform_present_value_factor", "v100_mm2_s", "vent_time_s", "version", "viscosity_index", "viscosity_window_mpa_s", "voltage_drop_v"]
 
 @final
 class Caution:
@@ -1505,6 +1505,40 @@ class Event:
         """
 
 @final
+class EveryNth:
+    """
+    What a counter that doses every n-th joint reaches.
+    """
+    def __eq__(self, other: object, /) -> bool: ...
+    def __new__(cls, /, *, reached: Any, never: Any, spacing: Any, wait_circuits: Any) -> EveryNth: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[Any, tuple[()], dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def never(self, /) -> FloatsOut:
+        """
+        joints that are never dosed
+        """
+    @property
+    def reached(self, /) -> FloatsOut:
+        """
+        joints that are ever dosed
+        """
+    @property
+    def spacing(self, /) -> FloatsOut:
+        """
+        joints from one dosed joint to the next along the chain
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of names and values.
+        """
+    @property
+    def wait_circuits(self, /) -> FloatsOut:
+        """
+        circuits between two doses at the same joint
+        """
+
+@final
 class Explanation:
     """
     One number, explained: formula, numbers put in, where each came from, source and its class.
@@ -2355,6 +2389,40 @@ class Line:
         """
 
 @final
+class LockTime:
+    """
+    How long the locked pattern of a timer holds.
+    """
+    def __eq__(self, other: object, /) -> bool: ...
+    def __new__(cls, /, *, starved_s: Any, constant_s: Any, random_s: Any, contiguous: Any) -> LockTime: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[Any, tuple[()], dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def constant_s(self, /) -> FloatsOut:
+        """
+        time until a constant error has crept over the whole stretch
+        """
+    @property
+    def contiguous(self, /) -> FloatsOut:
+        """
+        whether the creep leaves no new gaps, so that the constant time holds
+        """
+    @property
+    def random_s(self, /) -> FloatsOut:
+        """
+        typical time until a wandering error has done so
+        """
+    @property
+    def starved_s(self, /) -> FloatsOut:
+        """
+        width of the starved stretch, in time of passing chain
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of names and values.
+        """
+
+@final
 class LossParts:
     """
     What a joint loses, by cause, per running hour.
@@ -2426,6 +2494,50 @@ class LossParts:
         """
     @property
     def wash(self, /) -> float:
+        """
+        washing
+        """
+
+@final
+class LossRates:
+    """
+    What a joint loses, by cause, in shares of its oil per running hour.
+    """
+    def __eq__(self, other: object, /) -> bool: ...
+    def __new__(cls, /, *, evaporation_per_h: Any, oxidation_per_h: Any, articulation_per_h: Any, wash_per_h: Any, total_per_h: Any, half_life_h: Any) -> LossRates: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[Any, tuple[()], dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def articulation_per_h(self, /) -> FloatsOut:
+        """
+        pumping by articulation
+        """
+    @property
+    def evaporation_per_h(self, /) -> FloatsOut:
+        """
+        evaporation
+        """
+    @property
+    def half_life_h(self, /) -> FloatsOut:
+        """
+        running time in which half of the oil is lost
+        """
+    @property
+    def oxidation_per_h(self, /) -> FloatsOut:
+        """
+        oxidation
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of names and values.
+        """
+    @property
+    def total_per_h(self, /) -> FloatsOut:
+        """
+        all together
+        """
+    @property
+    def wash_per_h(self, /) -> FloatsOut:
         """
         washing
         """
@@ -2529,6 +2641,45 @@ class Manual:
     def unreached_share(self, /) -> float:
         """
         share of joints that no round reaches: guards, tunnels
+        """
+
+@final
+class ManualInterval:
+    """
+    Time between two visits of a manual round at one joint.
+    """
+    def __eq__(self, other: object, /) -> bool: ...
+    def __new__(cls, /, *, mean_h: Any, sd_h: Any, p5_h: Any, p50_h: Any, p95_h: Any) -> ManualInterval: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[Any, tuple[()], dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def mean_h(self, /) -> FloatsOut:
+        """
+        mean time
+        """
+    @property
+    def p50_h(self, /) -> FloatsOut:
+        """
+        median
+        """
+    @property
+    def p5_h(self, /) -> FloatsOut:
+        """
+        time that 5 visits in 100 fall short of
+        """
+    @property
+    def p95_h(self, /) -> FloatsOut:
+        """
+        time that 5 visits in 100 exceed
+        """
+    @property
+    def sd_h(self, /) -> FloatsOut:
+        """
+        standard deviation
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of names and values.
         """
 
 @final
@@ -2701,6 +2852,227 @@ class Oil:
     def viscosity_index(self, /) -> float:
         """
         viscosity index
+        """
+
+@final
+class OperatingPoint:
+    """
+    A three-phase cage induction motor at one load.
+    """
+    def __eq__(self, other: object, /) -> bool: ...
+    def __new__(cls, /, *, slip: Any, speed_rpm: Any, current_a: Any, rotor_current_a: Any, power_factor: Any, input_power_w: Any, stator_copper_loss_w: Any, core_loss_w: Any, air_gap_power_w: Any, rotor_copper_loss_w: Any, converted_power_w: Any, shaft_power_w: Any, efficiency: Any, induced_torque_nm: Any, shaft_torque_nm: Any) -> OperatingPoint: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[Any, tuple[()], dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def air_gap_power_w(self, /) -> FloatsOut:
+        """
+        power through the air gap
+        """
+    @property
+    def converted_power_w(self, /) -> FloatsOut:
+        """
+        power turned into mechanical power
+        """
+    @property
+    def core_loss_w(self, /) -> FloatsOut:
+        """
+        loss in the core, where it has a resistance of its own
+        """
+    @property
+    def current_a(self, /) -> FloatsOut:
+        """
+        line current
+        """
+    @property
+    def efficiency(self, /) -> FloatsOut:
+        """
+        shaft power over input power
+        """
+    @property
+    def induced_torque_nm(self, /) -> FloatsOut:
+        """
+        torque of the air gap
+        """
+    @property
+    def input_power_w(self, /) -> FloatsOut:
+        """
+        electrical input power
+        """
+    @property
+    def power_factor(self, /) -> FloatsOut:
+        """
+        power factor, current lagging
+        """
+    @property
+    def rotor_copper_loss_w(self, /) -> FloatsOut:
+        """
+        loss in the rotor
+        """
+    @property
+    def rotor_current_a(self, /) -> FloatsOut:
+        """
+        rotor current, referred to the stator
+        """
+    @property
+    def shaft_power_w(self, /) -> FloatsOut:
+        """
+        power at the shaft
+        """
+    @property
+    def shaft_torque_nm(self, /) -> FloatsOut:
+        """
+        torque at the shaft
+        """
+    @property
+    def slip(self, /) -> FloatsOut:
+        """
+        lag behind the synchronous speed, as a share of it
+        """
+    @property
+    def speed_rpm(self, /) -> FloatsOut:
+        """
+        speed of the shaft
+        """
+    @property
+    def stator_copper_loss_w(self, /) -> FloatsOut:
+        """
+        loss in the stator winding
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of names and values.
+        """
+
+@final
+class PeriodicFill:
+    """
+    How full the joints are once a line under a timer has settled.
+    """
+    def __eq__(self, other: object, /) -> bool: ...
+    def __new__(cls, /, *, mean_fill: Any, mean_fill_reached: Any, lowest_fill_reached: Any, fill_after_shot: Any, overflow_ul: Any, never_reached: Any, always_full: Any) -> PeriodicFill: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[Any, tuple[()], dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def always_full(self, /) -> FloatsOut:
+        """
+        whether every shot fills its joint
+        """
+    @property
+    def fill_after_shot(self, /) -> FloatsOut:
+        """
+        mean fill right after a shot
+        """
+    @property
+    def lowest_fill_reached(self, /) -> FloatsOut:
+        """
+        lowest fill of a reached joint, right before a shot
+        """
+    @property
+    def mean_fill(self, /) -> FloatsOut:
+        """
+        mean over time and all joints, those never reached counted as empty
+        """
+    @property
+    def mean_fill_reached(self, /) -> FloatsOut:
+        """
+        mean over time and the joints that are reached
+        """
+    @property
+    def never_reached(self, /) -> FloatsOut:
+        """
+        share of the joints that no shot meets
+        """
+    @property
+    def overflow_ul(self, /) -> FloatsOut:
+        """
+        oil that overflows at a shot
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of names and values.
+        """
+
+@final
+class PointsCoverage:
+    """
+    Waits of the joints that pass several points on one timer.
+    """
+    def __eq__(self, other: object, /) -> bool: ...
+    def __new__(cls, /, *, wait_circuits: Any, share_of_shots: Any, share_of_joints: Any, never_reached: Any) -> PointsCoverage: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[Any, tuple[()], dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def never_reached(self, /) -> FloatsOut:
+        """
+        share of the joints that no point ever reaches
+        """
+    @property
+    def share_of_joints(self, /) -> tuple[float, ...]:
+        """
+        share of all joints that stand in each wait at a random moment
+        """
+    @property
+    def share_of_shots(self, /) -> tuple[float, ...]:
+        """
+        share of all shots that are followed by each wait
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of names and values.
+        """
+    @property
+    def wait_circuits(self, /) -> tuple[int, ...]:
+        """
+        waits between circuits in which a joint is shot, shortest first
+        """
+
+@final
+class ReynoldsBearing:
+    """
+    A steady journal bearing as a solution of the Reynolds equation.
+    """
+    def __eq__(self, other: object, /) -> bool: ...
+    def __new__(cls, /, *, sommerfeld: Any, attitude_deg: Any, friction: Any, friction_striated: Any, flow: Any, side_flow_share: Any, pressure_ratio: Any) -> ReynoldsBearing: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[Any, tuple[()], dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def attitude_deg(self, /) -> FloatsOut:
+        """
+        angle between load and line of centres
+        """
+    @property
+    def flow(self, /) -> FloatsOut:
+        """
+        oil entering at the widest gap, Q/(R c N L)
+        """
+    @property
+    def friction(self, /) -> FloatsOut:
+        """
+        (R/c) times the friction coefficient, drag over the whole circumference
+        """
+    @property
+    def friction_striated(self, /) -> FloatsOut:
+        """
+        the same where only streamers fill the gap behind the rupture
+        """
+    @property
+    def pressure_ratio(self, /) -> FloatsOut:
+        """
+        mean bearing pressure over greatest film pressure
+        """
+    @property
+    def side_flow_share(self, /) -> FloatsOut:
+        """
+        share of it that leaves at the ends
+        """
+    @property
+    def sommerfeld(self, /) -> FloatsOut:
+        """
+        Sommerfeld number (η N 2 R L/W) (R/c)²
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of names and values.
         """
 
 @final
@@ -3714,6 +4086,65 @@ class Timer:
         """
 
 @final
+class TimerCoverage:
+    """
+    Which joints a timer reaches and how long they wait.
+    """
+    def __eq__(self, other: object, /) -> bool: ...
+    def __new__(cls, /, *, wait_circuits: Any, share_of_shots: Any, share_of_joints: Any, never_reached: Any, mean_wait_circuits: Any, worst_wait_circuits: Any, mean_age_circuits: Any, lock_circuits: Any, locked: Any) -> TimerCoverage: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[Any, tuple[()], dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def lock_circuits(self, /) -> FloatsOut:
+        """
+        circuits after which every phase repeats
+        """
+    @property
+    def locked(self, /) -> FloatsOut:
+        """
+        whether some joints are shot for ever and the others never, or all at every lock
+        """
+    @property
+    def mean_age_circuits(self, /) -> FloatsOut:
+        """
+        mean time since the last shot of the joints that are reached
+        """
+    @property
+    def mean_wait_circuits(self, /) -> FloatsOut:
+        """
+        mean wait between two shots at a joint that is reached
+        """
+    @property
+    def never_reached(self, /) -> FloatsOut:
+        """
+        share of the joints that no shot ever reaches
+        """
+    @property
+    def share_of_joints(self, /) -> tuple[float, ...]:
+        """
+        share of all joints that stand in each wait at a random moment
+        """
+    @property
+    def share_of_shots(self, /) -> tuple[float, ...]:
+        """
+        share of all shots that are followed by each wait
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of names and values.
+        """
+    @property
+    def wait_circuits(self, /) -> tuple[int, ...]:
+        """
+        waits between two shots at a joint, shortest first
+        """
+    @property
+    def worst_wait_circuits(self, /) -> FloatsOut:
+        """
+        longest wait of a joint that is reached
+        """
+
+@final
 class Turn:
     """
     A turn: a wheel, a roller turn, a curve or a corner.
@@ -3958,6 +4389,40 @@ class TwoSprocket:
     def to_toml(self, /) -> str:
         """
         As TOML text.
+        """
+
+@final
+class ViscosityWindow:
+    """
+    Viscosities that get in at the application point and stay while running.
+    """
+    def __eq__(self, other: object, /) -> bool: ...
+    def __new__(cls, /, *, least_mpa_s: Any, most_mpa_s: Any, least_pumping_mpa_s: Any, least_film_mpa_s: Any) -> ViscosityWindow: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[Any, tuple[()], dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def least_film_mpa_s(self, /) -> FloatsOut:
+        """
+        least viscosity whose film does not drain off the plates too fast
+        """
+    @property
+    def least_mpa_s(self, /) -> FloatsOut:
+        """
+        least viscosity while running: the larger of the two below
+        """
+    @property
+    def least_pumping_mpa_s(self, /) -> FloatsOut:
+        """
+        least viscosity that articulation does not pump out too fast
+        """
+    @property
+    def most_mpa_s(self, /) -> FloatsOut:
+        """
+        greatest viscosity at the application point
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of names and values.
         """
 
 @final
@@ -4253,6 +4718,321 @@ class WearState:
         As TOML text.
         """
 
+def archard_volume_mm3(coefficient: Floats, load_n: Floats, distance_m: Floats, hardness_mpa: Floats) -> FloatsOut:
+    """
+    Volume worn off the softer side of a sliding pair.
+
+    Parameters
+    ----------
+    coefficient : array_like
+        Wear coefficient K; 0 to 1. About 5e-4 dry, 5e-6 oiled in boundary lubrication.
+    load_n : array_like
+        Load W; above 0 and at most 100000000 N.
+    distance_m : array_like
+        Sliding distance s; 0 to 1000000000000 m.
+    hardness_mpa : array_like
+        Hardness H of the softer side; above 0 and at most 1000000 MPa.
+
+    Returns
+    -------
+    float or ndarray
+        Worn volume in mm³.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    V = K W s/(3 H). The 3 belongs to the law as Archard wrote it: coefficients tabulated for V = K W s/H are three
+    times too low here. Wear coefficients scatter by a factor of ten between like pairs.
+
+    References
+    ----------
+    Archard 1953, J. Appl. Phys. 24, 981.
+
+    Examples
+    --------
+    >>> from pinfilm import wear
+    >>> round(wear.archard_volume_mm3(7e-3, 100, 1000, 1176), 3)
+    198.413
+    """
+
+def articulation_angle_deg(teeth: Floats) -> FloatsOut:
+    """
+    Angle by which one joint bends when it enters a sprocket.
+
+    Parameters
+    ----------
+    teeth : array_like
+        Teeth of the sprocket; 3 to 200.
+
+    Returns
+    -------
+    float or ndarray
+        Angle in degrees; the joint straightens by the same angle when it leaves.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity with a unit.
+
+    Notes
+    -----
+    α = 360°/z. Exact.
+
+    References
+    ----------
+    Geometry of the regular polygon.
+
+    Examples
+    --------
+    >>> from pinfilm import kinematics
+    >>> kinematics.articulation_angle_deg(10)
+    36.0
+    """
+
+def asperity_integral(height_ratio: Floats, order: Floats) -> FloatsOut:
+    """
+    Integral of Greenwood and Tripp over the asperities that reach the other surface.
+
+    Parameters
+    ----------
+    height_ratio : array_like
+        Distance of the mean planes over the combined roughness; -40 to 35.
+    order : array_like
+        Order n of the integral; 0 to 10. 5/2 for the load, 2 for the contact area.
+
+    Returns
+    -------
+    float or ndarray
+        F_n(H).
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity with a unit.
+
+    Notes
+    -----
+    F_n(H) = (1/√(2π)) ∫_H^∞ (s − H)^n exp(−s²/2) ds, to about 12 digits. Heights are taken as normally distributed.
+
+    References
+    ----------
+    Greenwood and Tripp 1970, Proc. Inst. Mech. Eng. 185, 625.
+
+    Examples
+    --------
+    >>> from pinfilm import film
+    >>> round(film.asperity_integral(0.0, 2.5), 6)
+    0.616634
+    """
+
+def blend_viscosity_mm2_s(v_a_mm2_s: Floats, v_b_mm2_s: Floats, fraction_a: Floats) -> FloatsOut:
+    """
+    Kinematic viscosity of a blend of two oils at the temperature at which theirs are given.
+
+    Parameters
+    ----------
+    v_a_mm2_s, v_b_mm2_s : array_like
+        Viscosities of the two oils at one temperature; 0.3 to 20000000 mm²/s.
+    fraction_a : array_like
+        Share of the first oil; 0 to 1.
+
+    Returns
+    -------
+    float or ndarray
+        Kinematic viscosity of the blend in mm²/s.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    log log (ν + 0.7) is averaged with the volume fractions. Good for oils of one kind; mixtures of unlike base oils
+    may lie some 10 % off.
+
+    References
+    ----------
+    Wright 1946; ASTM D7152.
+
+    Examples
+    --------
+    >>> from pinfilm import oil
+    >>> round(oil.blend_viscosity_mm2_s(32, 1000, 0.3), 3)
+    277.269
+    """
+
+def capstan_ratio(friction: Floats, wrap_deg: Floats) -> FloatsOut:
+    """
+    Tension after a sliding turn over the tension before it.
+
+    Parameters
+    ----------
+    friction : array_like
+        Friction coefficient of chain on wall; 0 to 5.
+    wrap_deg : array_like
+        Angle of wrap; 0 to 7200 °.
+
+    Returns
+    -------
+    float or ndarray
+        Ratio of tensions, at least 1.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    S₂/S₁ = exp(μ θ). A belt without weight or centrifugal force; a chain's links make no difference here.
+
+    References
+    ----------
+    Euler 1769; Eytelwein 1808.
+
+    Examples
+    --------
+    >>> from pinfilm import tension
+    >>> round(tension.capstan_ratio(0.25, 180), 4)
+    2.1933
+    """
+
+def centre_distance_mm(length_pitches: Floats, pitch_mm: Floats, teeth_1: Floats, teeth_2: Floats) -> FloatsOut:
+    """
+    Distance of the shafts for a chain of so many pitches; the inverse of `chain_length_pitches`.
+
+    Parameters
+    ----------
+    length_pitches : array_like
+        Length of the closed chain; above 0 and at most 1000000 pitches.
+    pitch_mm : array_like
+        Pitch of the chain; 4 to 1000 mm.
+    teeth_1, teeth_2 : array_like
+        Teeth of the two sprockets; 3 to 200.
+
+    Returns
+    -------
+    float or ndarray
+        Centre distance in mm.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN. A
+        chain too short to reach round both sprockets is an error too.
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    The exact root of the formula of `chain_length_pitches`.
+
+    References
+    ----------
+    ISO 10823:2004, centre distance.
+
+    Examples
+    --------
+    >>> from pinfilm import kinematics
+    >>> round(kinematics.centre_distance_mm(106, 19.05, 17, 34), 3)
+    765.026
+    """
+
+def chain_length_pitches(centre_mm: Floats, pitch_mm: Floats, teeth_1: Floats, teeth_2: Floats) -> FloatsOut:
+    """
+    Length of a chain over two sprockets, in pitches.
+
+    Parameters
+    ----------
+    centre_mm : array_like
+        Distance of the shafts; above 0 and at most 10000000 mm.
+    pitch_mm : array_like
+        Pitch of the chain; 4 to 1000 mm.
+    teeth_1, teeth_2 : array_like
+        Teeth of the two sprockets; 3 to 200.
+
+    Returns
+    -------
+    float or ndarray
+        Length in pitches, not yet rounded to a whole (better even) number.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    X = 2 C/p + (z₁ + z₂)/2 + ((z₂ − z₁)/(2π))² p/C, the usual approximation for an open loop without sag.
+
+    References
+    ----------
+    ISO 10823:2004, chain length.
+
+    Examples
+    --------
+    >>> from pinfilm import kinematics
+    >>> round(kinematics.chain_length_pitches(762.0, 19.05, 17, 34), 4)
+    105.683
+    """
+
+def chain_speed_m_per_s(pitch_mm: Floats, teeth: Floats, speed_rpm: Floats) -> FloatsOut:
+    """
+    Mean speed of a chain that a turning sprocket drives.
+
+    Parameters
+    ----------
+    pitch_mm : array_like
+        Pitch of the chain; 4 to 1000 mm.
+    teeth : array_like
+        Teeth of the sprocket; 3 to 200.
+    speed_rpm : array_like
+        Speed of the shaft; 0 to 100000 1/min.
+
+    Returns
+    -------
+    float or ndarray
+        Chain speed in m/s.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    v = z p n: each turn passes as many pitches as there are teeth. Exact as a mean.
+
+    References
+    ----------
+    Definition.
+
+    Examples
+    --------
+    >>> from pinfilm import kinematics
+    >>> round(kinematics.chain_speed_m_per_s(160, 8, 9.375), 6)
+    0.2
+    """
+
 def compare(now: Line, proposed: Line) -> Comparison:
     """
     Compare a line as it is with the same line as proposed: savings item by item, payback, net present value.
@@ -4278,6 +5058,413 @@ def compare(now: Line, proposed: Line) -> Comparison:
     >>> change = pinfilm.compare(*pinfilm.examples.pair("oven"))
     >>> change.payback_status
     'pays_back'
+    """
+
+def conductor_resistance_ohm_per_km(area_mm2: Floats, conductor_class: Floats) -> FloatsOut:
+    """
+    Greatest resistance of a copper conductor at 20 °C.
+
+    Parameters
+    ----------
+    area_mm2 : array_like
+        Nominal cross-section, one of the standard's; 0.5 to 16 mm².
+    conductor_class : array_like
+        Class: 1 solid, 2 stranded, 5 or 6 flexible; 1 to 6.
+
+    Returns
+    -------
+    float or ndarray
+        Resistance of one conductor in Ω/km.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN. A
+        cross-section or class that the tables do not hold is an error.
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    Plain annealed copper, as the tables print it.
+
+    References
+    ----------
+    IEC 60228, tables 1 to 4.
+
+    Examples
+    --------
+    >>> from pinfilm import electrics
+    >>> round(electrics.conductor_resistance_ohm_per_km(1.5, 5), 4)
+    13.3
+    """
+
+def current_from_power_a(shaft_power_kw: Floats, rated_power_kw: Floats, rated_voltage_v: Floats, rated_current_a: Floats, rated_speed_rpm: Floats, rated_efficiency: Floats, rated_power_factor: Floats, rated_frequency_hz: Floats | None = None, supply_voltage_v: Floats | None = None, no_load_current_a: Floats | None = None, leakage_pu: Floats | None = None, core_share: Floats | None = None, friction_windage_share: Floats | None = None, stray_factor: Floats | None = None) -> FloatsOut:
+    """
+    Line current of a motor under a load, from its nameplate.
+
+    Parameters
+    ----------
+    shaft_power_kw : array_like
+        Load at the shaft; 0 to 5000 kW.
+    rated_power_kw : array_like
+        Rated shaft power; above 0 and at most 1000 kW.
+    rated_voltage_v : array_like
+        Rated line voltage; 50 to 1000 V.
+    rated_current_a : array_like
+        Rated line current; above 0 and at most 5000 A.
+    rated_speed_rpm : array_like
+        Rated speed; 100 to 3600 1/min.
+    rated_efficiency : array_like
+        Rated efficiency; 0.05 to 0.999.
+    rated_power_factor : array_like
+        Rated power factor; 0.05 to 0.999.
+    rated_frequency_hz : array_like, optional
+        Rated frequency; 10 to 100 Hz; 50 Hz if not given.
+    supply_voltage_v : array_like, optional
+        Actual line voltage; 20 to 1200 V; rated if not given.
+    no_load_current_a : array_like, optional
+        Measured current of the uncoupled motor; above 0 and at most 5000 A. Worth more than the next four.
+    leakage_pu : array_like, optional
+        Leakage reactance over rated impedance, where no current at no load is known; 0.02 to 0.4; 0.2 if not given.
+    core_share : array_like, optional
+        Share of core loss in the losses of stator and core; 0 to 1; 0.4 if not given.
+    friction_windage_share : array_like, optional
+        Share of friction and windage in all loss; 0 to 1; 0.1 if not given.
+    stray_factor : array_like, optional
+        Stray load loss over its assigned value; 0 to 3; 1 if not given.
+
+    Returns
+    -------
+    float or ndarray
+        Line current of the motor in A.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN. A
+        nameplate that contradicts itself or that no motor can have, and a load beyond pull-out, are errors.
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    An equivalent circuit that meets the nameplate exactly is found in closed form and solved for the load. Below a
+    quarter load the result hangs on the leakage, which no nameplate states: measure the current without load.
+
+    References
+    ----------
+    Stray load loss assigned as in IEC 60034-2-1; the split of the other losses is a closure of our own.
+
+    Examples
+    --------
+    >>> from pinfilm import motor
+    >>> plate = dict(
+    ...     rated_power_kw=4, rated_voltage_v=400, rated_current_a=8.05, rated_speed_rpm=1450,
+    ...     rated_efficiency=0.886, rated_power_factor=0.81,
+    ... )
+    >>> round(motor.current_from_power_a(2.0, **plate), 3)
+    5.105
+    """
+
+def demand_ul_per_joint_h(loss_rate_per_h: Floats, capacity_ul: Floats, target_fill: Floats | None = None) -> FloatsOut:
+    """
+    Oil that a joint needs in an hour to keep a mean fill.
+
+    Parameters
+    ----------
+    loss_rate_per_h : array_like
+        Share of its oil that the joint loses in a running hour; 0 to 1000000 1/h.
+    capacity_ul : array_like
+        Oil that the joint can hold; above 0 and at most 10000000 µL.
+    target_fill : array_like, optional
+        Mean fill; 0 to 1; 0.5 if not given.
+
+    Returns
+    -------
+    float or ndarray
+        Demand in µL per joint and running hour.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    k φ V: what is lost must come back.
+
+    References
+    ----------
+    First-order loss.
+
+    Examples
+    --------
+    >>> from pinfilm import fill
+    >>> round(fill.demand_ul_per_joint_h(0.018, 100), 4)
+    0.9
+    """
+
+def density_kg_per_m3(density_15_kg_per_m3: Floats, temperature_c: Floats) -> FloatsOut:
+    """
+    Density of a lubricating oil at a temperature, from that at 15 °C.
+
+    Parameters
+    ----------
+    density_15_kg_per_m3 : array_like
+        Density at 15 °C; 700 to 1200 kg/m³.
+    temperature_c : array_like
+        Temperature; -100 to 400 °C.
+
+    Returns
+    -------
+    float or ndarray
+        Density in kg/m³.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    ρ = ρ₁₅ exp(−α Δ (1 + 0.8 α Δ)) with α = 0.6278/ρ₁₅ per K and Δ the temperature above 15 °C: the correction of
+    the petroleum tables for lubricating oils.
+
+    References
+    ----------
+    ASTM D1250, lubricating oils.
+
+    Examples
+    --------
+    >>> from pinfilm import oil
+    >>> round(oil.density_kg_per_m3(890, 60), 3)
+    861.498
+    """
+
+def discounted_payback_years(rate: Floats, cash_flows: Floats) -> FloatsOut:
+    """
+    Time until discounted cash flows have paid back what was invested.
+
+    Parameters
+    ----------
+    rate : array_like
+        Discount rate of a year; above -1.
+    cash_flows : array_like
+        Money now, then at the end of each year, along the last axis; any number money.
+
+    Returns
+    -------
+    float or ndarray
+        Years; one for each project where `cash_flows` has more axes, broadcast with `rate`.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN. Flows
+        that do not pay back are an error for one project (`no_answer`), NaN in arrays; `payback_status` says why.
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    As `payback_years`, with each flow discounted to now.
+
+    References
+    ----------
+    Definition; linear inside the year as in Ross, Westerfield and Jaffe, Corporate Finance.
+
+    Examples
+    --------
+    >>> from pinfilm import economics
+    >>> round(economics.discounted_payback_years(0.10, [-100, 60, 60]), 4)
+    1.9167
+    """
+
+def dynamic_viscosity_mpa_s(kinematic_viscosity_mm2_s: Floats, density_kg_per_m3: Floats) -> FloatsOut:
+    """
+    Dynamic viscosity of an oil from its kinematic viscosity and density at the same temperature.
+
+    Parameters
+    ----------
+    kinematic_viscosity_mm2_s : array_like
+        Kinematic viscosity; above 0 and at most 1000000000 mm²/s.
+    density_kg_per_m3 : array_like
+        Density at that temperature; 500 to 2000 kg/m³.
+
+    Returns
+    -------
+    float or ndarray
+        Dynamic viscosity in mPa s.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    η = ν ρ. Exact.
+
+    References
+    ----------
+    Definition of kinematic viscosity.
+
+    Examples
+    --------
+    >>> from pinfilm import oil
+    >>> round(oil.dynamic_viscosity_mpa_s(100, 850), 3)
+    85.0
+    """
+
+def eccentricity_short(sommerfeld: Floats, length_to_diameter: Floats) -> FloatsOut:
+    """
+    Eccentricity of a short journal bearing from its Sommerfeld number; the inverse of `sommerfeld_short`.
+
+    Parameters
+    ----------
+    sommerfeld : array_like
+        Sommerfeld number; above 0 and at most 1000000000000.
+    length_to_diameter : array_like
+        Length over diameter; 0.01 to 1000.
+
+    Returns
+    -------
+    float or ndarray
+        Offset of the pin over the radial clearance, 0 to 1.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity with a unit.
+
+    Notes
+    -----
+    By Newton's method in logarithms. Assumptions as in `sommerfeld_short`.
+
+    References
+    ----------
+    DuBois and Ocvirk 1953, NACA Report 1157.
+
+    Examples
+    --------
+    >>> from pinfilm import film
+    >>> round(film.eccentricity_short(50, 0.5), 9)
+    0.008104465
+    """
+
+def elongation_pct(pin_wear_um: Floats, bush_wear_um: Floats, pitch_mm: Floats) -> FloatsOut:
+    """
+    Elongation of a chain whose joints have worn.
+
+    Parameters
+    ----------
+    pin_wear_um, bush_wear_um : array_like
+        Depth worn off pin and bush; 0 to 1000000 µm.
+    pitch_mm : array_like
+        Pitch of the chain; 4 to 1000 mm.
+
+    Returns
+    -------
+    float or ndarray
+        Elongation in percent.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    e = (w_pin + w_bush)/p: one joint in each pitch. Exact where all joints wear alike.
+
+    References
+    ----------
+    Definition.
+
+    Examples
+    --------
+    >>> from pinfilm import wear
+    >>> round(wear.elongation_pct(400, 360, 25.4), 3)
+    2.992
+    """
+
+def equivalent_circuit(stator_resistance_ohm: Floats, stator_reactance_ohm: Floats, rotor_resistance_ohm: Floats, rotor_reactance_ohm: Floats, magnetising_reactance_ohm: Floats, voltage_v: Floats, frequency_hz: Floats, poles: Floats, slip: Floats | None = None, shaft_power_w: Floats | None = None, core_resistance_ohm: Floats | None = None, friction_windage_w: Floats | None = None, stray_loss_w: Floats | None = None, stray_current_a: Floats | None = None) -> OperatingPoint:
+    """
+    A three-phase cage induction motor at a slip or under a load, from its equivalent circuit.
+
+    Parameters
+    ----------
+    stator_resistance_ohm, stator_reactance_ohm : array_like
+        Resistance and leakage reactance of the stator, each phase of the star; 0 to 1000000 Ω.
+    rotor_resistance_ohm : array_like
+        Resistance of the rotor, referred to the stator; above 0 and at most 1000000 Ω.
+    rotor_reactance_ohm : array_like
+        Leakage reactance of the rotor, referred to the stator; 0 to 1000000 Ω.
+    magnetising_reactance_ohm : array_like
+        Magnetising reactance; above 0 and at most 1000000000 Ω.
+    voltage_v : array_like
+        Voltage from line to line; above 0 and at most 100000 V.
+    frequency_hz : array_like
+        Frequency, at which the reactances hold; above 0 and at most 1000 Hz.
+    poles : array_like
+        Poles, twice the pole pairs; 2 to 96.
+    slip : array_like, optional
+        Slip; 0 to 1. Give this or the load.
+    shaft_power_w : array_like, optional
+        Load at the shaft; 0 to 10000000 W. Give this or the slip.
+    core_resistance_ohm : array_like, optional
+        Resistance beside the magnetising reactance that stands for the core loss; above 0 and at most 1000000000000
+        Ω. Not given: no core loss there.
+    friction_windage_w : array_like, optional
+        Friction and windage, or all rotational loss where the core loss is counted with it; 0 to 1000000 W; 0 if
+        not given.
+    stray_loss_w : array_like, optional
+        Stray load loss at `stray_current_a`; 0 to 1000000 W; 0 if not given.
+    stray_current_a : array_like, optional
+        Rotor current at which the stray loss was stated; above 0 and at most 100000 A; 1 A if not given.
+
+    Returns
+    -------
+    OperatingPoint
+        Slip, speed, currents, power factor, powers, losses, efficiency and torques, each a float or an array.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN. A
+        load beyond what the motor can turn is an error, and so are slip and load together, or neither.
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    The T circuit, solved without approximation; a load is solved on the stable side of pull-out in closed form.
+    Saturation and skin effect are not in it.
+
+    References
+    ----------
+    Fitzgerald, Kingsley and Umans, Electric Machinery; the circle diagram of Heyland and Ossanna.
+
+    Examples
+    --------
+    >>> from pinfilm import motor
+    >>> point = motor.equivalent_circuit(
+    ...     0.641, 1.106, 0.332, 0.464, 26.3, voltage_v=460, frequency_hz=60, poles=4, slip=0.022,
+    ...     friction_windage_w=1100,
+    ... )
+    >>> round(point.current_a, 3), round(point.power_factor, 4), round(point.speed_rpm, 1)
+    (18.892, 0.8321, 1760.4)
     """
 
 def evaluate(line: Line) -> Evaluation:
@@ -4314,9 +5501,1539 @@ def evaluate(line: Line) -> Evaluation:
     True
     """
 
+def every_nth(joints: Floats, n: Floats, attachment_every: Floats | None = None, blocked: Floats | None = None) -> EveryNth:
+    """
+    What a counter that doses every n-th joint reaches; the counter is never reset.
+
+    Parameters
+    ----------
+    joints : array_like
+        Joints of one strand, counted; 1 to 1000000000.
+    n : array_like
+        The counter doses every n-th joint; 1 to 1000000000.
+    attachment_every : array_like, optional
+        Joints from one attachment to the next, which must divide the number of joints; 1 to 1000000. Not given: nothing
+        is in the way.
+    blocked : sequence of int, optional
+        Joints of that pattern, counted from 0, whose gap is hidden from the applicator; 0 to 1000000.
+
+    Returns
+    -------
+    EveryNth
+        Joints reached and never reached, spacing of the dosed joints and wait in circuits; whole numbers, or arrays.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+        Attachments that do not close on the loop are an error.
+    UnitError
+        A quantity with a unit.
+
+    Notes
+    -----
+    Reached are N/gcd(N, n), less those whose shots always meet an attachment (Chinese remainder theorem). A loop
+    without a cranked link has an even number of joints: n must then be odd. Exact, but one joint miscounted changes it
+    all.
+
+    References
+    ----------
+    Modular arithmetic.
+
+    Examples
+    --------
+    >>> from pinfilm import coverage
+    >>> coverage.every_nth(900, 7)
+    EveryNth(reached=900, never=0, spacing=1, wait_circuits=7)
+    >>> coverage.every_nth(2400, 4, attachment_every=6, blocked=[0, 1]).reached
+    400
+    """
+
+def fill_between_shots(fill_start: Floats, loss_rate_per_h: Floats, time_h: Floats) -> FloatsOut:
+    """
+    Fill of a joint some time after a shot.
+
+    Parameters
+    ----------
+    fill_start : array_like
+        Fill at the start; 0 to 1.
+    loss_rate_per_h : array_like
+        Share of its oil that the joint loses in a running hour; 0 to 1000000 1/h.
+    time_h : array_like
+        Running time since; 0 to 1000000000 h.
+
+    Returns
+    -------
+    float or ndarray
+        Fill, 0 to 1.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    φ = φ₀ exp(−k t): loss in proportion to what is there.
+
+    References
+    ----------
+    First-order loss, exact solution.
+
+    Examples
+    --------
+    >>> from pinfilm import fill
+    >>> round(fill.fill_between_shots(0.8, 0.01, 24.0), 4)
+    0.6293
+    """
+
+def formulas() -> list[dict[str, Any]]:
+    """
+    Every formula: module, name, and the register rows of its arguments and results (name, unit, meaning, range,
+    default).
+    """
+
+def grade_limits_mm2_s(iso_vg: Floats) -> tuple[FloatsOut, FloatsOut]:
+    """
+    Least and greatest kinematic viscosity at 40 °C that a viscosity grade allows.
+
+    Parameters
+    ----------
+    iso_vg : array_like
+        Viscosity grade, one of the standard's; 2 to 3200.
+
+    Returns
+    -------
+    tuple of float or ndarray
+        Least and greatest viscosity in mm²/s.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN. A
+        number that is no grade of the standard is an error.
+    UnitError
+        A quantity with a unit.
+
+    Notes
+    -----
+    The midpoint less and plus 10 %.
+
+    References
+    ----------
+    ISO 3448.
+
+    Examples
+    --------
+    >>> from pinfilm import oil
+    >>> low, high = oil.grade_limits_mm2_s(68)
+    >>> round(low, 2), round(high, 2)
+    (61.2, 74.8)
+    """
+
+def irr(cash_flows: Floats) -> FloatsOut:
+    """
+    Internal rate of return of cash flows; of several the one nearest zero.
+
+    Parameters
+    ----------
+    cash_flows : array_like
+        Money now, then at the end of each year, along the last axis; any number money.
+
+    Returns
+    -------
+    float or ndarray
+        Rate of a year; one for each project where `cash_flows` has more axes.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN. Flows
+        without such a rate are an error for one project (`no_answer`), NaN in arrays; `irr_status` says why.
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    The rate at which the net present value is nothing. Flows that change sign more than once may have several:
+    `irr_roots` gives all of them, and then none of them means much.
+
+    References
+    ----------
+    Definition; uniqueness by Descartes' rule of signs.
+
+    Examples
+    --------
+    >>> from pinfilm import economics
+    >>> round(economics.irr([-3, 1, 1, 1, 1]), 6)
+    0.125898
+    """
+
+def irr_roots(cash_flows: Floats) -> tuple[float, ...]:
+    """
+    All rates at which the net present value of cash flows is nothing.
+
+    Parameters
+    ----------
+    cash_flows : array_like
+        Money now, then at the end of each year; any number money. One project.
+
+    Returns
+    -------
+    tuple of float
+        Rates of a year above −1, rising; empty where there are none.
+
+    Raises
+    ------
+    InputError
+        A flow that is not finite.
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    Roots of the polynomial in the discount factor, each found between the turning points on both sides.
+
+    References
+    ----------
+    Definition.
+
+    Examples
+    --------
+    >>> from pinfilm import economics
+    >>> [round(rate, 9) for rate in economics.irr_roots([-100, 230, -132])]
+    [0.1, 0.2]
+    """
+
+def irr_status(cash_flows: Floats) -> str | list[str]:
+    """
+    What the internal rate of return of cash flows is worth.
+
+    Parameters
+    ----------
+    cash_flows : array_like
+        Money now, then at the end of each year, along the last axis; any number money.
+
+    Returns
+    -------
+    str or list of str
+        `unique`, `several`, `none` or `out_of_range`; a list of them for several projects in two axes, `nan` where a
+        flow is not known.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    The word that goes with each number of `irr`.
+
+    References
+    ----------
+    Descartes' rule of signs.
+
+    Examples
+    --------
+    >>> from pinfilm import economics
+    >>> economics.irr_status([-100, 230, -132])
+    'several'
+    """
+
+def joint_entry_time_s(viscosity_mpa_s: Floats, plate_gap_mm: Floats, plate_path_mm: Floats, pin_diameter_mm: Floats, joint_clearance_um: Floats, joint_depth_mm: Floats, surface_tension_mn_per_m: Floats | None = None, contact_angle_deg: Floats | None = None, density_kg_per_m3: Floats | None = None, pin_eccentricity: Floats | None = None) -> FloatsOut:
+    """
+    Time until oil from the edge of the side plate has filled a joint.
+
+    Parameters
+    ----------
+    viscosity_mpa_s : array_like
+        Dynamic viscosity at the application point; 0.01 to 1000000000 mPa s.
+    plate_gap_mm : array_like
+        Gap between inner and outer plate; 0.001 to 5 mm.
+    plate_path_mm : array_like
+        Way from the plate edge to the bush; above 0 and at most 500 mm.
+    pin_diameter_mm : array_like
+        Diameter of the pin; 0.5 to 200 mm.
+    joint_clearance_um : array_like
+        Radial clearance of pin and bush; above 0 and at most 10000 µm. It grows with wear.
+    joint_depth_mm : array_like
+        Length of joint to fill from one gap, half of it if oiled from both sides; above 0 and at most 1000 mm.
+    surface_tension_mn_per_m : array_like, optional
+        Surface tension; 5 to 80 mN/m; 30 mN/m if not given.
+    contact_angle_deg : array_like, optional
+        Angle at which the oil meets the steel; 0 to 180 °; 20° if not given.
+    density_kg_per_m3 : array_like, optional
+        Density; 500 to 2000 kg/m³; 890 kg/m³ if not given.
+    pin_eccentricity : array_like, optional
+        Offset of the resting pin over the clearance; 0 to 1; 1 if not given.
+
+    Returns
+    -------
+    float or ndarray
+        Time in s, in proportion to the viscosity; infinite where the oil does not wet.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    First down the plate gap by capillarity and gravity, then along the annulus round the pin, fed through the
+    filled plate gap. Real times spread by a factor of 2.
+
+    References
+    ----------
+    Washburn 1921; annulus with an eccentric pin: Piercy, Hooper and Winny 1933; in series with a fixed resistance:
+    derived.
+
+    Examples
+    --------
+    >>> from pinfilm import hydraulics
+    >>> round(hydraulics.joint_entry_time_s(80, 0.6, 10, 14, 150, 20), 3)
+    10.685
+    """
+
+def kinematic_viscosity_mm2_s(temperature_c: Floats, t1_c: Floats, v1_mm2_s: Floats, t2_c: Floats, v2_mm2_s: Floats) -> FloatsOut:
+    """
+    Kinematic viscosity at any temperature, from two measured ones.
+
+    Parameters
+    ----------
+    temperature_c : array_like
+        Temperature asked for; -100 to 400 °C.
+    t1_c : array_like
+        Temperature of the first viscosity; -60 to 350 °C.
+    v1_mm2_s : array_like
+        First viscosity; 0.21 to 20000000 mm²/s.
+    t2_c : array_like
+        Temperature of the second viscosity; -60 to 350 °C.
+    v2_mm2_s : array_like
+        Second viscosity; 0.21 to 20000000 mm²/s.
+
+    Returns
+    -------
+    float or ndarray
+        Kinematic viscosity in mm²/s.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+        Equal temperatures, a viscosity that rises with temperature and a result outside 0.21 to 2e7 mm²/s are
+        errors.
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    log log Z = A − B log T with Z = ν + 0.7 + corrections below 2 mm²/s. A straight line between and moderately
+    beyond the two points; below the cloud point or far above the second temperature an oil may leave it.
+
+    References
+    ----------
+    ASTM D341.
+
+    Examples
+    --------
+    >>> from pinfilm import oil
+    >>> round(oil.kinematic_viscosity_mm2_s(150, 40, 220, 100, 18.9), 3)
+    6.268
+    """
+
+def line_contact_film_um(viscosity_mpa_s: Floats, speed_m_per_s: Floats, load_n_per_mm: Floats, radius_mm: Floats, pressure_viscosity_per_gpa: Floats, modulus_gpa: Floats | None = None, formula: str | None = None) -> FloatsOut:
+    """
+    Film thickness of an elastohydrodynamic line contact.
+
+    Parameters
+    ----------
+    viscosity_mpa_s : array_like
+        Dynamic viscosity at ambient pressure; 0.01 to 1000000000 mPa s.
+    speed_m_per_s : array_like
+        Entraining speed, the mean of both surfaces; 0 to 1000 m/s.
+    load_n_per_mm : array_like
+        Load over length; above 0 and at most 1000000 N/mm.
+    radius_mm : array_like
+        Reduced radius; for a pin of radius R in a bush with clearance c it is R (R + c)/c; above 0 and at most
+        10000000 mm.
+    pressure_viscosity_per_gpa : array_like
+        Pressure-viscosity coefficient; 0 to 200 1/GPa.
+    modulus_gpa : array_like, optional
+        Elastic modulus E′ of the pair; 0.001 to 2000 GPa; that of steel on steel, 226.374 GPa, if not given.
+    formula : {'minimum', 'central', 'dowson_higginson'}, optional
+        Smallest film (as if not given), film in the middle, or the older formula for the smallest film.
+
+    Returns
+    -------
+    float or ndarray
+        Film thickness in µm.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    With U = η u/(E′ R), W = w/(E′ R), G = α E′: smallest film over R is the larger of 3.10 U^0.6 W^−0.2 and
+    1.714 U^0.694 G^0.568 W^−0.128; central 2.922 U^0.692 G^0.470 W^−0.166; older 2.65 U^0.7 G^0.54 W^−0.13. Smooth,
+    fully supplied with oil, isothermal. Taking the larger of soft and hard film is a closure of our own.
+
+    References
+    ----------
+    Hamrock 1994, Fundamentals of Fluid Film Lubrication; Pan and Hamrock 1989; Dowson and Higginson 1968.
+
+    Examples
+    --------
+    >>> from pinfilm import film
+    >>> round(film.line_contact_film_um(100, 0.5, 100, 10, 20), 4)
+    0.297
+    """
+
+def load_voltage_v(power_w: Floats, length_m: Floats, area_mm2: Floats, conductor_class: Floats, temperature_c: Floats, supply_voltage_v: Floats | None = None) -> FloatsOut:
+    """
+    Voltage that arrives at a device which draws the same power at any voltage.
+
+    Parameters
+    ----------
+    power_w : array_like
+        Power of the device; above 0 and at most 100000 W.
+    length_m : array_like
+        Length of the cable; 0 to 100000 m.
+    area_mm2 : array_like
+        Nominal cross-section; 0.5 to 16 mm².
+    conductor_class : array_like
+        Class: 1 solid, 2 stranded, 5 or 6 flexible; 1 to 6.
+    temperature_c : array_like
+        Temperature of the conductor; -100 to 400 °C.
+    supply_voltage_v : array_like, optional
+        Voltage at the feeding end; 5 to 60 V; 24 V if not given.
+
+    Returns
+    -------
+    float or ndarray
+        Voltage at the load in V.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN. A
+        load that the cable cannot carry at any voltage is an error (`no_operating_point`).
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    U = U₀/2 + √(U₀²/4 − P R): the stable one of two solutions of U = U₀ − R P/U.
+
+    References
+    ----------
+    Ohm's law with a constant-power load; IEC 60228; IEC 60028.
+
+    Examples
+    --------
+    >>> from pinfilm import electrics
+    >>> round(electrics.load_voltage_v(60.0, 50.0, 1.5, 5, 40.0), 4)
+    19.611
+    """
+
+def lock_risk(circuit_time_s: Floats, run_s: Floats, dwell_s: Floats, speed_tolerance_pct: Floats, longest_wait_h: Floats) -> FloatsOut:
+    """
+    Share of the possible speed errors at which some stretch of chain waits too long for its oil.
+
+    Parameters
+    ----------
+    circuit_time_s : array_like
+        Time of one revolution of the chain; 0.001 to 10000000000 s.
+    run_s : array_like
+        Time for which oil is given; 0.001 to 10000000000 s.
+    dwell_s : array_like
+        Pause until the next run; 0 to 10000000000 s.
+    speed_tolerance_pct : array_like
+        How far circuit time and timer may drift apart; above 0 and at most 49.9 %.
+    longest_wait_h : array_like
+        Longest wait a joint may have; above 0 and at most 1000000000 h.
+
+    Returns
+    -------
+    float or ndarray
+        Risk, 0 to 1. Reject a setting above 0.05.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    Errors are taken as uniform within the tolerance. Where the wait spans many cycles the starved errors near all
+    simple fractions are united, good to 0.01; else 1001 errors are judged exactly.
+
+    References
+    ----------
+    Derivation of our own from Slater's gap theorem, 1967.
+
+    Examples
+    --------
+    >>> from pinfilm import coverage
+    >>> coverage.lock_risk(5716, 15336, 11540, speed_tolerance_pct=0.5, longest_wait_h=3)
+    1.0
+    """
+
+def lock_time_s(circuit_time_s: Floats, run_s: Floats, dwell_s: Floats, ratio_error: Floats, correlation_h: Floats | None = None, lock_circuits: Floats | None = None) -> LockTime:
+    """
+    How long the locked pattern of a timer starves a stretch of chain, when circuit and timer drift.
+
+    Parameters
+    ----------
+    circuit_time_s : array_like
+        Time of one revolution of the chain; 0.001 to 10000000000 s.
+    run_s : array_like
+        Time for which oil is given; 0.001 to 10000000000 s.
+    dwell_s : array_like
+        Pause until the next run; 0 to 10000000000 s.
+    ratio_error : array_like
+        Relative error of circuit over period, for the wandering time its root mean square; above 0 and at most 0.5.
+    correlation_h : array_like, optional
+        Time over which the speed keeps its error; above 0 and at most 10000 h; 8 h if not given.
+    lock_circuits : array_like, optional
+        Circuits after which the pattern repeats; 1 to 10000000000000 circuits. Not given: exactly those of circuit
+        and timer, which makes a near
+        miss of a simple fraction no lock at all.
+
+    Returns
+    -------
+    LockTime
+        Width of the starved stretch and how long it starves under a constant and under a wandering error.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN. A
+        run that leaves nothing starved has no lock: an error for numbers, NaN in arrays.
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    Constant error: width over error, good to one and a half cycles. Wandering: a random walk with steps of the
+    correlation time, a closure of our own; typical, no bound.
+
+    References
+    ----------
+    Derived from Slater 1967.
+
+    Examples
+    --------
+    >>> from pinfilm import coverage
+    >>> lock = coverage.lock_time_s(1200, 600, 3000, ratio_error=0.005)
+    >>> round(lock.starved_s), round(lock.constant_s), round(lock.random_s)
+    (600, 120000, 500000)
+    """
+
+def loss_rates_per_h(temperature_c: Floats, viscosity_mpa_s: Floats, angle_deg: Floats, articulations_per_circuit: Floats, circuit_time_s: Floats, mass_per_area_kg_per_m2: Floats, noack_pct: Floats | None = None, vaporisation_kj_per_mol: Floats | None = None, air_factor: Floats | None = None, noack_mass_per_area_kg_per_m2: Floats | None = None, oxidation_half_life_h: Floats | None = None, oxidation_reference_c: Floats | None = None, pin_eccentricity: Floats | None = None, articulation_loss: Floats | None = None, articulation_loss_exponent: Floats | None = None, articulation_loss_reference_pa_s: Floats | None = None, wash_interval_h: Floats | None = None, wash_removed_share: Floats | None = None, running_share: Floats | None = None) -> LossRates:
+    """
+    What a joint loses in an hour, by cause, as shares of the oil that is in it.
+
+    Parameters
+    ----------
+    temperature_c : array_like
+        Temperature of the joint; -100 to 400 °C.
+    viscosity_mpa_s : array_like
+        Dynamic viscosity at that temperature; 0.01 to 1000000000 mPa s.
+    angle_deg : array_like
+        Angle of one articulation; above 0 and at most 360 °.
+    articulations_per_circuit : array_like
+        Articulations of a joint in a circuit; 0 to 1000000.
+    circuit_time_s : array_like
+        Time of one revolution of the chain; 0.001 to 10000000000 s.
+    mass_per_area_kg_per_m2 : array_like
+        Oil in the joint over its area open to the air; above 0 and at most 1000000 kg/m².
+    noack_pct : array_like, optional
+        Evaporation loss in an hour at 250 °C; 0 to 99 %; 8 % if not given.
+    vaporisation_kj_per_mol : array_like, optional
+        Heat of vaporisation; 20 to 300 kJ/mol; 100 kJ/mol if not given.
+    air_factor : array_like, optional
+        Evaporation over that of the test cup; 0 to 100; 0.3, still air, if not given.
+    noack_mass_per_area_kg_per_m2 : array_like, optional
+        Oil over open area in the test cup; above 0 and at most 1000 kg/m²; 23 kg/m² if not given.
+    oxidation_half_life_h : array_like, optional
+        Time in which half of the oil is oxidised; above 0 and at most 10000000 h; 1000 h if not given.
+    oxidation_reference_c : array_like, optional
+        Temperature of that half life; -20 to 300 °C; 100 °C if not given.
+    pin_eccentricity : array_like, optional
+        Offset of the pin over the clearance; 0 to 1; 1 if not given.
+    articulation_loss : array_like, optional
+        Share of the pumped oil that an articulation loses; 0 to 1; 0.0005 if not given.
+    articulation_loss_exponent : array_like, optional
+        Exponent with which thicker oil is lost less; 0 to 3; 0.5 if not given.
+    articulation_loss_reference_pa_s : array_like, optional
+        Viscosity at which that loss holds; 0.0001 to 1000 Pa s; 0.1 Pa s if not given.
+    wash_interval_h : array_like, optional
+        Time between two washes, by the clock on the wall; above 0 and at most 1000000 h. Not given: no wash.
+    wash_removed_share : array_like, optional
+        Share of the oil that one wash removes; 0 to 0.999; 0 if not given.
+    running_share : array_like, optional
+        Share of time that the line runs; above 0 and at most 1; 1 if not given.
+
+    Returns
+    -------
+    LossRates
+        Rates per running hour by cause, their sum and the half life; floats or arrays.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    First-order loss, dV/dt = −k V. Evaporation: the rate of the test, scaled by vapour pressure (Clausius-
+    Clapeyron) and by mass over open area. Oxidation doubles with every 10 K. Pumping: a closure of our own on the
+    side flow of a bearing. Uncalibrated, the sum is good to a factor of 5 to 10. For a joint that meets several
+    temperatures average the rates, not the temperatures.
+
+    References
+    ----------
+    ASTM D5800 for the evaporation test; the closures are our own.
+
+    Examples
+    --------
+    >>> from pinfilm import fill
+    >>> rates = fill.loss_rates_per_h(60, 70, 30, 4, 1200, 0.9)
+    >>> round(rates.total_per_h, 6), round(rates.half_life_h)
+    (0.000642, 1079)
+    """
+
+def manual_interval(interval_h: Floats, interval_cv: Floats, miss_share: Floats) -> ManualInterval:
+    """
+    Time between two visits of a manual round at one joint: mean, spread and quantiles.
+
+    Parameters
+    ----------
+    interval_h : array_like
+        Mean time between two rounds; above 0 and at most 1000000 h.
+    interval_cv : array_like
+        Scatter of that time: standard deviation over mean; 0.01 to 3.
+    miss_share : array_like
+        Share of joints that a round misses by chance; 0 to 0.99.
+
+    Returns
+    -------
+    ManualInterval
+        Mean, standard deviation and 5, 50 and 95 % quantiles in hours; floats or arrays.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+        Rounds that miss so many joints that one in twenty waits for 400 rounds are an error (`not_converged`).
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    Intervals are gamma distributed and misses independent: a geometric mixture of gamma laws. Mean T/(1 − m).
+
+    References
+    ----------
+    Renewal process; mean and variance by Wald's identity.
+
+    Examples
+    --------
+    >>> from pinfilm import coverage
+    >>> visits = coverage.manual_interval(8, 0.3, 0.05)
+    >>> round(visits.mean_h, 4), round(visits.sd_h, 4), round(visits.p95_h, 4)
+    (8.4211, 3.0998, 14.062)
+    """
+
+def npv(rate: Floats, cash_flows: Floats) -> FloatsOut:
+    """
+    Net present value of cash flows.
+
+    Parameters
+    ----------
+    rate : array_like
+        Discount rate of a year; above -1.
+    cash_flows : array_like
+        Money now, then at the end of each year, along the last axis; any number money.
+
+    Returns
+    -------
+    float or ndarray
+        Net present value; one for each project where `cash_flows` has more axes, broadcast with `rate`.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    Σ F_k (1 + r)^−k from k = 0: the first flow is not discounted.
+
+    References
+    ----------
+    Definition; Fuller and Petersen 1996, NIST Handbook 135.
+
+    Examples
+    --------
+    >>> from pinfilm import economics
+    >>> round(economics.npv(0.08, [-40000, 5000, 8000, 12000, 30000]), 3)
+    3065.223
+    """
+
+def payback_days(invest: Floats, saving_per_year: Floats, year_days: Floats | None = None) -> FloatsOut:
+    """
+    Simple payback in days of an investment by yearly savings.
+
+    Parameters
+    ----------
+    invest : array_like
+        Capital needed now; any number money.
+    saving_per_year : array_like
+        Money saved in a year, evenly; any number money.
+    year_days : array_like, optional
+        Days that make a year, of the calendar or of work; 1 to 366; 365 if not given.
+
+    Returns
+    -------
+    float or ndarray
+        Days; 0 where there is nothing to pay back.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN. A
+        saving that never pays back is an error for numbers (`no_answer`), NaN in arrays.
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    I/S times the days of a year. Neither interest nor what comes after.
+
+    References
+    ----------
+    Definition.
+
+    Examples
+    --------
+    >>> from pinfilm import economics
+    >>> economics.payback_days(1000, 500)
+    730.0
+    """
+
+def payback_status(cash_flows: Floats) -> str | list[str]:
+    """
+    Whether and how cash flows pay back.
+
+    Parameters
+    ----------
+    cash_flows : array_like
+        Money now, then at the end of each year, along the last axis; any number money.
+
+    Returns
+    -------
+    str or list of str
+        `pays_back`, `pays_back_then_loses`, `immediate`, `never`, `loses_after` or `beyond_horizon`; a list of them for
+        several projects in two axes, `nan` where a flow is not known.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    The word that goes with each number of `payback_years`.
+
+    References
+    ----------
+    Definition.
+
+    Examples
+    --------
+    >>> from pinfilm import economics
+    >>> economics.payback_status([[-100, 60, 60], [-100, 10, 10], [-100, -10, -10]])
+    ['pays_back', 'beyond_horizon', 'never']
+    """
+
+def payback_years(cash_flows: Floats) -> FloatsOut:
+    """
+    Time until cash flows have paid back what was invested.
+
+    Parameters
+    ----------
+    cash_flows : array_like
+        Money now, then at the end of each year, along the last axis; any number money.
+
+    Returns
+    -------
+    float or ndarray
+        Years; 0 where there is nothing to pay back; one for each project where `cash_flows` has more axes.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN. Flows
+        that do not pay back are an error for one project (`no_answer`), NaN in arrays; `payback_status` says why.
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    The first time the running sum is no longer negative, linear inside the year, without interest.
+
+    References
+    ----------
+    Definition.
+
+    Examples
+    --------
+    >>> from pinfilm import economics
+    >>> round(economics.payback_years([-100, 60, 60]), 4)
+    1.6667
+    """
+
+def penetration_time_s(depth_mm: Floats, gap_um: Floats, viscosity_mpa_s: Floats, surface_tension_mn_per_m: Floats, contact_angle_deg: Floats, angle_to_vertical_deg: Floats | None = None, density_kg_per_m3: Floats | None = None) -> FloatsOut:
+    """
+    Time in which capillarity and gravity draw oil into a slot.
+
+    Parameters
+    ----------
+    depth_mm : array_like
+        Depth to fill; 0 to 10000 mm.
+    gap_um : array_like
+        Full width of the slot; above 0 and at most 10000 µm.
+    viscosity_mpa_s : array_like
+        Dynamic viscosity; 0.01 to 1000000000 mPa s.
+    surface_tension_mn_per_m : array_like
+        Surface tension; 5 to 80 mN/m.
+    contact_angle_deg : array_like
+        Angle at which the oil meets the steel; 0 to 180 °.
+    angle_to_vertical_deg : array_like, optional
+        Way of the oil, 0 straight down, 90 level, 180 straight up; 0 to 180 °; level if not given.
+    density_kg_per_m3 : array_like, optional
+        Density; 500 to 2000 kg/m³; 890 kg/m³ if not given.
+
+    Returns
+    -------
+    float or ndarray
+        Time in s; infinite where the oil does not wet the steel or gravity holds it back before that depth.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    t = (a/b²)(u − ln(1 + u)), u = b x/a, with a = h² p/(12 η), p = 2 γ cos θ/h and b = h² ρ g cos β/(12 η); level:
+    t = 3 η x²/(γ h cos θ). Newtonian oil in plenty at the edge, air free to leave. Real times spread by a factor of
+    2.
+
+    References
+    ----------
+    Lucas 1918; Washburn 1921, Phys. Rev. 17, 273.
+
+    Examples
+    --------
+    >>> from pinfilm import hydraulics
+    >>> round(hydraulics.penetration_time_s(10, 50, 100, 30, 0, 90), 6)
+    20.0
+    """
+
+def periodic_fill(circuit_time_s: Floats, run_s: Floats, dwell_s: Floats, dose_ul: Floats, capacity_ul: Floats, loss_rate_per_h: Floats, uptake_ul_per_joint_h: Floats | None = None) -> PeriodicFill:
+    """
+    How full the joints of a line are once a timer and the loss have settled.
+
+    Parameters
+    ----------
+    circuit_time_s : array_like
+        Time of one revolution of the chain; 0.001 to 10000000000 s.
+    run_s, dwell_s : array_like
+        Time for which oil is given; 0.001 to 10000000000 s and 0 to 10000000000 s.
+    dose_ul : array_like
+        Oil that one shot brings into the joint; 0 to 10000000 µL.
+    capacity_ul : array_like
+        Oil that the joint can hold; above 0 and at most 10000000 µL.
+    loss_rate_per_h : array_like
+        Share of its oil that the joint loses in a running hour; 0 to 1000000 1/h.
+    uptake_ul_per_joint_h : array_like, optional
+        Constant loss; 0 to 10000000 µL/h; 0 if not given.
+
+    Returns
+    -------
+    PeriodicFill
+        Mean, lowest and greatest fill, overflow and the share never reached; floats or arrays.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    Shots in, exponential loss, overflow at the capacity, over the waits that the timer makes with the circuit.
+    Exact for locked timers, for joints that are always full and for cycles of up to 8192 shots; else sampled, good
+    to 1e-6 usually.
+
+    References
+    ----------
+    Slater 1967, Proc. Camb. Phil. Soc. 63, 1115, for the waits; the walk over the fills is our own.
+
+    Examples
+    --------
+    >>> from pinfilm import fill
+    >>> settled = fill.periodic_fill(1440, 300, 6900, dose_ul=30, capacity_ul=100, loss_rate_per_h=0.018)
+    >>> round(settled.mean_fill, 4), round(settled.never_reached, 4)
+    (0.2046, 0.7917)
+    """
+
+def pitch_diameter_mm(pitch_mm: Floats, teeth: Floats) -> FloatsOut:
+    """
+    Diameter of the circle through the joints of a chain on a sprocket.
+
+    Parameters
+    ----------
+    pitch_mm : array_like
+        Pitch of the chain, joint to joint; 4 to 1000 mm.
+    teeth : array_like
+        Teeth of the sprocket; 3 to 200.
+
+    Returns
+    -------
+    float or ndarray
+        Pitch diameter in mm.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    d = p / sin(π/z): the joints are the corners of a regular polygon with sides of one pitch. Exact.
+
+    References
+    ----------
+    ISO 606, pitch diameter of sprockets.
+
+    Examples
+    --------
+    >>> from pinfilm import kinematics
+    >>> round(kinematics.pitch_diameter_mm(25.4, 17), 3)
+    138.232
+    """
+
+def points_coverage(circuit_time_s: Floats, run_s: Floats, dwell_s: Floats, delays_s: Floats) -> PointsCoverage:
+    """
+    Waits of the joints that pass several application points on one timer.
+
+    Parameters
+    ----------
+    circuit_time_s : float
+        Time of one revolution of the chain; 0.001 to 10000000000 s.
+    run_s : float
+        Time for which oil is given; 0.001 to 10000000000 s.
+    dwell_s : float
+        Pause until the next run; 0 to 10000000000 s.
+    delays_s : sequence of float
+        Travel time of the chain from a reference point to each application point; -10000000000 to 10000000000 s.
+
+    Returns
+    -------
+    PointsCoverage
+        Waits in circuits with their shares of shots and joints, and the share never reached.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN. A
+        pattern that repeats too late to be walked is an error (`unsupported`); arrays of times are not accepted.
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    Exact: walks the phases of circuit and timer over the united runs of all points. A second point helps a locked timer
+    only if its delay falls beside the first one's run.
+
+    References
+    ----------
+    Derived; waits as in `timer_coverage`.
+
+    Examples
+    --------
+    >>> from pinfilm import coverage
+    >>> coverage.points_coverage(1200, 400, 3200, [0, 400, 800]).never_reached
+    0.0
+    """
+
+def power_from_current_kw(current_a: Floats, rated_power_kw: Floats, rated_voltage_v: Floats, rated_current_a: Floats, rated_speed_rpm: Floats, rated_efficiency: Floats, rated_power_factor: Floats, rated_frequency_hz: Floats | None = None, supply_voltage_v: Floats | None = None, no_load_current_a: Floats | None = None, leakage_pu: Floats | None = None, core_share: Floats | None = None, friction_windage_share: Floats | None = None, stray_factor: Floats | None = None) -> FloatsOut:
+    """
+    Load of a motor from its line current and nameplate; the inverse of `current_from_power_a`.
+
+    Parameters
+    ----------
+    current_a : array_like
+        Line current of the motor; 0 to 5000 A.
+    rated_power_kw : array_like
+        Rated shaft power; above 0 and at most 1000 kW.
+    rated_voltage_v : array_like
+        Rated line voltage; 50 to 1000 V.
+    rated_current_a : array_like
+        Rated line current; above 0 and at most 5000 A.
+    rated_speed_rpm : array_like
+        Rated speed; 100 to 3600 1/min.
+    rated_efficiency : array_like
+        Rated efficiency; 0.05 to 0.999.
+    rated_power_factor : array_like
+        Rated power factor; 0.05 to 0.999.
+    rated_frequency_hz : array_like, optional
+        Rated frequency; 10 to 100 Hz; 50 Hz if not given.
+    supply_voltage_v : array_like, optional
+        Actual line voltage; 20 to 1200 V; rated if not given.
+    no_load_current_a : array_like, optional
+        Measured current of the uncoupled motor; above 0 and at most 5000 A. Worth more than the next four.
+    leakage_pu : array_like, optional
+        Leakage reactance over rated impedance, where no current at no load is known; 0.02 to 0.4; 0.2 if not given.
+    core_share : array_like, optional
+        Share of core loss in the losses of stator and core; 0 to 1; 0.4 if not given.
+    friction_windage_share : array_like, optional
+        Share of friction and windage in all loss; 0 to 1; 0.1 if not given.
+    stray_factor : array_like, optional
+        Stray load loss over its assigned value; 0 to 3; 1 if not given.
+
+    Returns
+    -------
+    float or ndarray
+        Power at the shaft in kW.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN. A
+        current that no load draws is an error (`not_invertible`).
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    Exact inverse on the stable side. Near no load the current is nearly all magnetising current and says little of
+    the load: log the power there.
+
+    References
+    ----------
+    As `current_from_power_a`.
+
+    Examples
+    --------
+    >>> from pinfilm import motor
+    >>> plate = dict(
+    ...     rated_power_kw=4, rated_voltage_v=400, rated_current_a=8.05, rated_speed_rpm=1450,
+    ...     rated_efficiency=0.886, rated_power_factor=0.81,
+    ... )
+    >>> round(motor.power_from_current_kw(motor.current_from_power_a(2.0, **plate), **plate), 6)
+    2.0
+    """
+
+def pressure_drop_kpa(flow_ml_per_min: Floats, viscosity_mpa_s: Floats, bore_mm: Floats, length_m: Floats, density_kg_per_m3: Floats | None = None) -> FloatsOut:
+    """
+    Pressure lost in a round oil line.
+
+    Parameters
+    ----------
+    flow_ml_per_min : array_like
+        Flow during delivery; 0 to 1000000 mL/min.
+    viscosity_mpa_s : array_like
+        Dynamic viscosity of the coldest stretch; 0.01 to 1000000000 mPa s.
+    bore_mm : array_like
+        Bore of the line; 0.1 to 1000 mm.
+    length_m : array_like
+        Length of the line; 0 to 100000 m.
+    density_kg_per_m3 : array_like, optional
+        Density, for the check that the flow is laminar; 500 to 2000 kg/m³; 890 kg/m³ if not given.
+
+    Returns
+    -------
+    float or ndarray
+        Pressure drop in kPa, without fittings and height.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN. A
+        flow with a Reynolds number above 2040 is an error (`turbulent`).
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    Δp = 128 η L Q/(π d⁴). Laminar, Newtonian, developed flow.
+
+    References
+    ----------
+    Hagen 1839; Poiseuille 1840; onset of turbulence: Avila et al. 2011, Science 333, 192.
+
+    Examples
+    --------
+    >>> from pinfilm import hydraulics
+    >>> round(hydraulics.pressure_drop_kpa(12, 1000, 4, 20), 3)
+    636.62
+    """
+
+def pressure_mpa(load_n: Floats, pin_diameter_mm: Floats, joint_length_mm: Floats) -> FloatsOut:
+    """
+    Nominal bearing pressure of a pin in its bush: load over projected area.
+
+    Parameters
+    ----------
+    load_n : array_like
+        Load on the joint; above 0 and at most 100000000 N.
+    pin_diameter_mm : array_like
+        Diameter of the pin; 0.5 to 200 mm.
+    joint_length_mm : array_like
+        Length of the bush; 0.5 to 1000 mm.
+
+    Returns
+    -------
+    float or ndarray
+        Pressure in MPa.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    p = F/(d L). Exact by definition; the true contact is narrower and its pressure higher.
+
+    References
+    ----------
+    Projected-area convention of machine design; ISO 10823:2004.
+
+    Examples
+    --------
+    >>> from pinfilm import film
+    >>> round(film.pressure_mpa(25000, 15, 46), 3)
+    36.232
+    """
+
+def reached_joints(joints: Floats, circuit_time_s: Floats, run_s: Floats, dwell_s: Floats, delays_s: Floats | None = None) -> FloatsOut:
+    """
+    Number of joints that a timer ever reaches, by one or several application points.
+
+    Parameters
+    ----------
+    joints : array_like
+        Joints of one strand, counted; 1 to 1000000000.
+    circuit_time_s : array_like
+        Time of one revolution of the chain; 0.001 to 10000000000 s.
+    run_s : array_like
+        Time for which oil is given; 0.001 to 10000000000 s.
+    dwell_s : array_like
+        Pause until the next run; 0 to 10000000000 s.
+    delays_s : sequence of float, optional
+        Travel time of the chain from a reference point to each application point; -10000000000 to 10000000000 s. One
+        point at 0 s if not given.
+
+    Returns
+    -------
+    int or ndarray
+        Joints reached.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    Exact in whole milliseconds, for joint 0 at the reference point at the start of a run; another start changes the
+    number by at most the joints that share a phase. Constant speed.
+
+    References
+    ----------
+    Counting of residues, a derivation of our own.
+
+    Examples
+    --------
+    >>> from pinfilm import coverage
+    >>> coverage.reached_joints(900, 1200, 600, 3000)
+    450
+    >>> coverage.reached_joints(900, 1200, 600, 3000, delays_s=[0, 600])
+    900
+    """
+
 def register() -> list[dict[str, str]]:
     """
     Where every public quantity is described: path, symbol, unit, meaning, ranges, default, formula, source, class.
+    """
+
+def reynolds_bearing(eccentricity_ratio: Floats, length_to_diameter: Floats, cavitation: str | None = None) -> ReynoldsBearing:
+    """
+    A steady journal bearing of finite length: two-dimensional solution of the Reynolds equation.
+
+    Parameters
+    ----------
+    eccentricity_ratio : array_like
+        Offset of the pin over the radial clearance; 0.000000001 to 0.999999999, and at most 0.999.
+    length_to_diameter : array_like
+        Length over diameter; 0.01 to 1000.
+    cavitation : {'reynolds', 'half', 'full'}, optional
+        What happens below ambient pressure: the film ruptures (as if not given), negative pressures are left out,
+        or they count.
+
+    Returns
+    -------
+    ReynoldsBearing
+        Sommerfeld number, attitude angle, friction, flow, side flow and pressure ratio, each a float or an array.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity with a unit.
+
+    Notes
+    -----
+    Finite volumes on 240 × 24 cells; load within 0.1 to 0.3 % of the limit of fine grids, about a millisecond each.
+    Full (360°) bearing, isoviscous, rigid, oil at ambient pressure at the widest gap and at both ends.
+
+    References
+    ----------
+    Reynolds 1886; Raimondi and Boyd 1958 for the outputs; rupture of Swift 1932 and Stieber 1933.
+
+    Examples
+    --------
+    >>> from pinfilm import film
+    >>> bearing = film.reynolds_bearing(0.8, 1.0)
+    >>> round(bearing.sommerfeld, 3), round(bearing.attitude_deg, 1)
+    (0.045, 36.2)
+    """
+
+def rolling_resistance(friction: Floats, axle_diameter_mm: Floats, wheel_diameter_mm: Floats, rolling_arm_mm: Floats) -> FloatsOut:
+    """
+    Resistance of a loaded wheel or chain roller, over its load.
+
+    Parameters
+    ----------
+    friction : array_like
+        Friction coefficient between axle (the bush) and wheel (the roller); 0 to 5.
+    axle_diameter_mm : array_like
+        Diameter of the axle, on which the wheel slides; 0 to 10000 mm.
+    wheel_diameter_mm : array_like
+        Diameter of the wheel; above 0 and at most 10000 mm.
+    rolling_arm_mm : array_like
+        Lever arm of rolling friction on the track; 0 to 10 mm.
+
+    Returns
+    -------
+    float or ndarray
+        Resistance over load.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    c = (μ d + 2 f)/D: moments about the point of contact. Only the first part is oil's business.
+
+    References
+    ----------
+    Statics of the wheel; lever arms of rolling friction as in DIN 22101 and mechanics textbooks.
+
+    Examples
+    --------
+    >>> from pinfilm import tension
+    >>> round(tension.rolling_resistance(0.2, 21, 60, 0.5), 5)
+    0.08667
+    """
+
+def sag_tension_n(mass_kg_per_m: Floats, span_m: Floats, sag_m: Floats) -> FloatsOut:
+    """
+    Tension of a strand that sags between two supports at one height.
+
+    Parameters
+    ----------
+    mass_kg_per_m : array_like
+        Mass of the strand with its attachments; above 0 and at most 500 kg/m.
+    span_m : array_like
+        Distance of the supports; above 0 and at most 5000 m.
+    sag_m : array_like
+        Sag in the middle; above 0 and at most 500 m.
+
+    Returns
+    -------
+    float or ndarray
+        Horizontal tension in N.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    T = m g L²/(8 s): the parabola that stands for the catenary. Good to 1 % up to a sag of a tenth of the span.
+
+    References
+    ----------
+    Parabolic approximation of the catenary.
+
+    Examples
+    --------
+    >>> from pinfilm import tension
+    >>> round(tension.sag_tension_n(5.0, 2.0, 0.04), 2)
+    612.92
+    """
+
+def single_present_value_factor(rate: Floats, years: Floats) -> FloatsOut:
+    """
+    Present value of one unit of money paid once.
+
+    Parameters
+    ----------
+    rate : array_like
+        Discount rate of a year; above -1.
+    years : array_like
+        Years from now; at least 0 years.
+
+    Returns
+    -------
+    float or ndarray
+        Factor.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    SPV = (1 + r)^−n.
+
+    References
+    ----------
+    Fuller and Petersen 1996, NIST Handbook 135.
+
+    Examples
+    --------
+    >>> from pinfilm import economics
+    >>> round(economics.single_present_value_factor(0.03, 10), 4)
+    0.7441
+    """
+
+def smallest_shot_ul(circuit_time_s: Floats, run_s: Floats, dwell_s: Floats, capacity_ul: Floats, loss_rate_per_h: Floats, floor: Floats, uptake_ul_per_joint_h: Floats | None = None) -> FloatsOut:
+    """
+    Smallest dose that keeps every joint above a floor.
+
+    Parameters
+    ----------
+    circuit_time_s : array_like
+        Time of one revolution of the chain; 0.001 to 10000000000 s.
+    run_s, dwell_s : array_like
+        Time for which oil is given; 0.001 to 10000000000 s and 0 to 10000000000 s.
+    capacity_ul : array_like
+        Oil that the joint can hold; above 0 and at most 10000000 µL.
+    loss_rate_per_h : array_like
+        Share of its oil that the joint loses in a running hour; 0 to 1000000 1/h.
+    floor : array_like
+        Lowest fill; above 0 and at most 0.999.
+    uptake_ul_per_joint_h : array_like, optional
+        Constant loss; 0 to 10000000 µL/h; 0 if not given.
+
+    Returns
+    -------
+    float or ndarray
+        Dose in the joint in µL; divide by what is captured and enters to get the shot at the nozzle.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+        Where the timer never reaches some joints, or full joints fall below the floor in the longest wait, there is
+        no such dose: an error for numbers, NaN in arrays.
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    Bisection on `periodic_fill`, whose lowest fill rises with the dose.
+
+    References
+    ----------
+    As `periodic_fill`.
+
+    Examples
+    --------
+    >>> from pinfilm import fill
+    >>> round(fill.smallest_shot_ul(1237, 300, 3300, capacity_ul=100, loss_rate_per_h=0.0036, floor=0.5), 4)
+    0.7716
+    """
+
+def sommerfeld_short(eccentricity_ratio: Floats, length_to_diameter: Floats) -> FloatsOut:
+    """
+    Sommerfeld number of a short journal bearing at an eccentricity.
+
+    Parameters
+    ----------
+    eccentricity_ratio : array_like
+        Offset of the pin over the radial clearance; 0.000000001 to 0.999999999.
+    length_to_diameter : array_like
+        Length over diameter; 0.01 to 1000.
+
+    Returns
+    -------
+    float or ndarray
+        S = (η N 2 R L/W) (R/c)² with N in revolutions per second.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity with a unit.
+
+    Notes
+    -----
+    1/S = π (L/D)² e/(1 − e²)² √(π²(1 − e²) + 16 e²). Half film, steady turning, rigid, isoviscous, bearing much
+    shorter than wide: a chain joint is none of that, and the film found this way is many times too thick.
+
+    References
+    ----------
+    DuBois and Ocvirk 1953, NACA Report 1157.
+
+    Examples
+    --------
+    >>> from pinfilm import film
+    >>> round(film.sommerfeld_short(0.6, 0.5), 6)
+    0.250119
+    """
+
+def speed_ripple(teeth: Floats) -> FloatsOut:
+    """
+    Ripple of the chain speed at constant speed of the shaft: greatest less least, over the mean.
+
+    Parameters
+    ----------
+    teeth : array_like
+        Teeth of the sprocket; 3 to 200.
+
+    Returns
+    -------
+    float or ndarray
+        Ripple as a share of the mean speed.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity with a unit.
+
+    Notes
+    -----
+    (v_max − v_min)/v_mean = (π/z) tan(π/(2z)), from v_max = π d n and v_min = v_max cos(π/z). Kinematics alone: an
+    elastic chain smooths it.
+
+    References
+    ----------
+    Polygon action of chain drives; derived from the pitch polygon.
+
+    Examples
+    --------
+    >>> from pinfilm import kinematics
+    >>> round(kinematics.speed_ripple(8), 4)
+    0.0781
+    """
+
+def squeeze_time_short_s(viscosity_mpa_s: Floats, radius_mm: Floats, length_mm: Floats, load_n: Floats, clearance_um: Floats, e1: Floats, e2: Floats, film: str | None = None) -> FloatsOut:
+    """
+    Time in which a load squeezes the film of a short joint from one eccentricity to a greater one.
+
+    Parameters
+    ----------
+    viscosity_mpa_s : array_like
+        Dynamic viscosity; 0.01 to 1000000000 mPa s.
+    radius_mm : array_like
+        Radius of the pin; above 0 and at most 10000000 mm.
+    length_mm : array_like
+        Length of the bush; above 0 and at most 100000 mm.
+    load_n : array_like
+        Load; above 0 and at most 100000000 N.
+    clearance_um : array_like
+        Radial clearance; above 0 and at most 100000 µm.
+    e1, e2 : array_like
+        Offset over clearance at start and end; 0 to 0.999999999.
+    film : {'half', 'full'}, optional
+        Which part of the film carries: the closing half (as if not given) or, flooded under pressure, all of it.
+
+    Returns
+    -------
+    float or ndarray
+        Time in s.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN. An
+        end before the start is an error.
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    t = η R L³/(W c²) [J(e₂) − J(e₁)] with J = e arccos(−e)/(1 − e²)^1.5 + 1/(1 − e²) for the half film and
+    π e/(1 − e²)^1.5 for the full one. Constant load, no turning, smooth and rigid: contact is never reached.
+
+    References
+    ----------
+    Pinkus and Sternlicht 1961, Theory of Hydrodynamic Lubrication.
+
+    Examples
+    --------
+    >>> from pinfilm import film
+    >>> round(film.squeeze_time_short_s(200, 7.5, 30, 5000, 50, 0.1, 0.999), 4)
+    113.7708
     """
 
 def standards() -> dict[str, list[str]]:
@@ -4324,7 +7041,373 @@ def standards() -> dict[str, list[str]]:
     Standards in the tables, with the designations of each.
     """
 
+def three_gaps(step: Floats, count: Floats) -> list[tuple[float, int]]:
+    """
+    Gaps between points laid round a circle at equal steps: the three-gap theorem.
+
+    Parameters
+    ----------
+    step : float
+        Step round a circle of length 1, whose whole part does not matter; -1000000000 to 1000000000.
+    count : int
+        Number of points, the first at 0; 1 to 1000000000000000.
+
+    Returns
+    -------
+    list of (float, int)
+        Length of the gaps and how many have it, shortest first: one, two or three pairs.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite. Arrays are not accepted.
+    UnitError
+        A quantity with a unit.
+
+    Notes
+    -----
+    At most three lengths occur, and of three the longest is the sum of the other two. Found from the continued fraction
+    of the step in a few divisions, whatever the count. Points nearer than rounding coincide and leave gaps of length 0.
+
+    References
+    ----------
+    Sós 1958, Ann. Univ. Sci. Budapest 1, 127; Slater 1967.
+
+    Examples
+    --------
+    >>> from pinfilm import coverage
+    >>> [(round(length, 6), count) for length, count in coverage.three_gaps(0.6180339887498949, 5)]
+    [(0.145898, 2), (0.236068, 3)]
+    """
+
+def timer_coverage(circuit_time_s: Floats, run_s: Floats, dwell_s: Floats) -> TimerCoverage:
+    """
+    Which joints a timer reaches, and how long they wait between two shots.
+
+    Parameters
+    ----------
+    circuit_time_s : float
+        Time of one revolution of the chain; 0.001 to 10000000000 s.
+    run_s : float
+        Time for which oil is given; 0.001 to 10000000000 s.
+    dwell_s : float
+        Pause until the next run; 0 to 10000000000 s.
+
+    Returns
+    -------
+    TimerCoverage
+        Waits in circuits with their shares of shots and joints, share never reached, mean and worst wait.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite. Arrays are not accepted.
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    Exact in whole milliseconds: a timer against a chain is a rotation of a circle, and the waits take at most three
+    values. If the run is not longer than the greatest common divisor of circuit and period the pattern is locked: some
+    joints are shot again and again, the others never. Assumes joints all round the loop, constant speed and a steady
+    clock.
+
+    References
+    ----------
+    Slater 1967, Gaps and steps for the sequence nθ mod 1, Proc. Camb. Phil. Soc. 63, 1115.
+
+    Examples
+    --------
+    >>> from pinfilm import coverage
+    >>> oven = coverage.timer_coverage(1200, run_s=600, dwell_s=3000)
+    >>> oven.never_reached, oven.wait_circuits
+    (0.5, (3,))
+    >>> coverage.timer_coverage(1200, run_s=900, dwell_s=2820).wait_circuits
+    (3, 10, 13)
+    """
+
+def uniform_present_value_factor(rate: Floats, years: Floats) -> FloatsOut:
+    """
+    Present value of one unit of money at every year end.
+
+    Parameters
+    ----------
+    rate : array_like
+        Discount rate of a year; above -1.
+    years : array_like
+        Years for which it is paid; at least 0 years.
+
+    Returns
+    -------
+    float or ndarray
+        Factor; the number of years at rate 0.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    UPV = (1 − (1 + r)^−n)/r, exact down to tiny rates.
+
+    References
+    ----------
+    Fuller and Petersen 1996, NIST Handbook 135.
+
+    Examples
+    --------
+    >>> from pinfilm import economics
+    >>> round(economics.uniform_present_value_factor(0.03, 10), 3)
+    8.53
+    """
+
+def v100_mm2_s(v40_mm2_s: Floats, viscosity_index: Floats) -> FloatsOut:
+    """
+    Kinematic viscosity at 100 °C from that at 40 °C and the viscosity index.
+
+    Parameters
+    ----------
+    v40_mm2_s : array_like
+        Kinematic viscosity at 40 °C; 0.21 to 20000000 mm²/s.
+    viscosity_index : array_like
+        Viscosity index; -50 to 400.
+
+    Returns
+    -------
+    float or ndarray
+        Kinematic viscosity at 100 °C in mm²/s.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN. A
+        result outside what the standard covers is an error.
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    The inverse of `viscosity_index`, by root finding on the standard's own procedures.
+
+    References
+    ----------
+    ASTM D2270; ISO 2909.
+
+    Examples
+    --------
+    >>> from pinfilm import oil
+    >>> round(oil.v100_mm2_s(220, 95), 3)
+    18.75
+    """
+
+def vent_time_s(length_m: Floats, bore_mm: Floats, viscosity_mpa_s: Floats, pressure_kpa: Floats, reset_pressure_kpa: Floats, bulk_modulus_gpa: Floats | None = None, hose_compliance_per_gpa: Floats | None = None) -> FloatsOut:
+    """
+    Time in which the pressure of a line, closed at its far end, falls so far that the injectors reset.
+
+    Parameters
+    ----------
+    length_m : array_like
+        Length of the line; 0 to 100000 m.
+    bore_mm : array_like
+        Bore of the line; 0.1 to 1000 mm.
+    viscosity_mpa_s : array_like
+        Dynamic viscosity of the coldest stretch; 0.01 to 1000000000 mPa s.
+    pressure_kpa : array_like
+        Pressure at delivery; above 0 and at most 100000 kPa.
+    reset_pressure_kpa : array_like
+        Pressure to which it must fall; above 0 and at most 100000 kPa.
+    bulk_modulus_gpa : array_like, optional
+        Bulk modulus of the oil; 0.1 to 5 GPa; 1.4 GPa if not given.
+    hose_compliance_per_gpa : array_like, optional
+        Relative swelling of the line over pressure; 0 to 100 1/GPa; 0.2 1/GPa if not given.
+
+    Returns
+    -------
+    float or ndarray
+        Time in s; 0 where nothing has to vent.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    The slowest mode of the diffusion of pressure along the line: good for a reset pressure below 0.4 of the
+    pressure. No air in the line.
+
+    References
+    ----------
+    Diffusion equation of a compressible line with laminar friction, first term of its series.
+
+    Examples
+    --------
+    >>> from pinfilm import hydraulics
+    >>> round(hydraulics.vent_time_s(30, 6, 2000, 6000, 1000), 3)
+    1.206
+    """
+
 def version() -> str:
     """
     The version of the compiled core.
+    """
+
+def viscosity_index(v40_mm2_s: Floats, v100_mm2_s: Floats) -> FloatsOut:
+    """
+    Viscosity index from the kinematic viscosities at 40 and 100 °C.
+
+    Parameters
+    ----------
+    v40_mm2_s, v100_mm2_s : array_like
+        Kinematic viscosity at 40 °C and at 100 °C; 0.21 to 20000000 mm²/s.
+
+    Returns
+    -------
+    float or ndarray
+        Viscosity index, not rounded.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN. A
+        viscosity at 100 °C outside what the standard covers, or not below that at 40 °C, is an error.
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    Procedure A up to 100, procedure B above, with the table of the standard interpolated as it says.
+
+    References
+    ----------
+    ASTM D2270; ISO 2909.
+
+    Examples
+    --------
+    >>> from pinfilm import oil
+    >>> round(oil.viscosity_index(73.30, 8.86), 1)
+    92.4
+    """
+
+def viscosity_window_mpa_s(time_available_s: Floats, articulations: Floats, angle_deg: Floats, film_time_h: Floats, plate_gap_mm: Floats, plate_path_mm: Floats, pin_diameter_mm: Floats, joint_clearance_um: Floats, joint_depth_mm: Floats, keep: Floats | None = None, film_min_um: Floats | None = None, surface_tension_mn_per_m: Floats | None = None, contact_angle_deg: Floats | None = None, density_kg_per_m3: Floats | None = None, pin_eccentricity: Floats | None = None, articulation_loss: Floats | None = None, articulation_loss_exponent: Floats | None = None, articulation_loss_reference_pa_s: Floats | None = None) -> ViscosityWindow:
+    """
+    Viscosities that get into a joint at the application point and stay there while it runs.
+
+    Parameters
+    ----------
+    time_available_s : array_like
+        Time the oil has to enter; above 0 and at most 1000000000 s.
+    articulations : array_like
+        Articulations of a joint between two shots; above 0 and at most 1000000000.
+    angle_deg : array_like
+        Angle of one articulation; above 0 and at most 360 °.
+    film_time_h : array_like
+        Time for which a film must stay on the plates; above 0 and at most 1000000 h.
+    plate_gap_mm : array_like
+        Gap between inner and outer plate; 0.001 to 5 mm.
+    plate_path_mm : array_like
+        Way from the plate edge to the bush; above 0 and at most 500 mm.
+    pin_diameter_mm : array_like
+        Diameter of the pin; 0.5 to 200 mm.
+    joint_clearance_um : array_like
+        Radial clearance of pin and bush; above 0 and at most 10000 µm.
+    joint_depth_mm : array_like
+        Length of joint to fill from one gap; above 0 and at most 1000 mm.
+    keep : array_like, optional
+        Share of its oil that a joint must keep between shots; 0.01 to 0.99; 0.5 if not given.
+    film_min_um : array_like, optional
+        Mean film that must stay on the plates; above 0 and at most 100 µm; 0.3 µm if not given.
+    surface_tension_mn_per_m : array_like, optional
+        Surface tension; 5 to 80 mN/m; 30 mN/m if not given.
+    contact_angle_deg : array_like, optional
+        Angle at which the oil meets the steel; 0 to 180 °; 20° if not given.
+    density_kg_per_m3 : array_like, optional
+        Density; 500 to 2000 kg/m³; 890 kg/m³ if not given.
+    pin_eccentricity : array_like, optional
+        Offset of the pin over the clearance; 0 to 1; 1 if not given.
+    articulation_loss : array_like, optional
+        Share of the pumped oil that an articulation loses; 0 to 1; 0.0005 if not given.
+    articulation_loss_exponent : array_like, optional
+        Exponent with which thicker oil is lost less; 0 to 3; 0.5 if not given.
+    articulation_loss_reference_pa_s : array_like, optional
+        Viscosity at which that loss holds; 0.0001 to 1000 Pa s; 0.1 Pa s if not given.
+
+    Returns
+    -------
+    ViscosityWindow
+        Greatest viscosity at the application point and least while running, with what sets it; floats or arrays. A
+        least above the greatest is no contradiction: the two hold at different temperatures.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    Greatest: the joint fills in the time available. Least: the larger of what articulation pumps out too fast (a
+    closure of our own, spread a factor of 10) and of what drains off an upright plate.
+
+    References
+    ----------
+    Washburn 1921; Jeffreys 1930, Proc. Camb. Phil. Soc. 26, 204.
+
+    Examples
+    --------
+    >>> from pinfilm import hydraulics
+    >>> window = hydraulics.viscosity_window_mpa_s(600, 20000, 17, 24, 0.25, 5, 5.72, 60, 7.7, film_min_um=1.0)
+    >>> round(window.least_mpa_s, 1), round(window.most_mpa_s)
+    (339.3, 10854)
+    """
+
+def voltage_drop_v(current_a: Floats, length_m: Floats, area_mm2: Floats, conductor_class: Floats, temperature_c: Floats) -> FloatsOut:
+    """
+    Voltage lost in a two-wire cable.
+
+    Parameters
+    ----------
+    current_a : array_like
+        Current; 0 to 5000 A.
+    length_m : array_like
+        Length of the cable; 0 to 100000 m.
+    area_mm2 : array_like
+        Nominal cross-section; 0.5 to 16 mm².
+    conductor_class : array_like
+        Class: 1 solid, 2 stranded, 5 or 6 flexible; 1 to 6.
+    temperature_c : array_like
+        Temperature of the conductor; -100 to 400 °C.
+
+    Returns
+    -------
+    float or ndarray
+        Voltage lost there and back, in V.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN. A
+        cross-section or class that the tables do not hold is an error.
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    ΔU = 2 L I R₂₀ (1 + 0.00393 (t − 20)).
+
+    References
+    ----------
+    IEC 60228; IEC 60028 for the temperature coefficient of copper.
+
+    Examples
+    --------
+    >>> from pinfilm import electrics
+    >>> round(electrics.voltage_drop_v(2.0, 50.0, 1.5, 5, 20.0), 4)
+    2.66
     """

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import Any, Protocol, SupportsFloat, SupportsIndex, TypeAlias
 
-__all__ = ["Quantity", "Scalar"]
+__all__ = ["Array", "Floats", "FloatsOut", "Quantity", "Scalar"]
 
 
 class Quantity(Protocol):
@@ -18,4 +19,18 @@ class Quantity(Protocol):
         """Return the same quantity in another unit."""
 
 
+class Array(Protocol):
+    """What NumPy takes for an array: its own, labelled ones, those of other libraries."""
+
+    def __array__(self) -> Any:
+        """Return a NumPy array."""
+
+
 Scalar: TypeAlias = SupportsFloat | SupportsIndex | Quantity
+"""A number, with or without a unit."""
+
+Floats: TypeAlias = SupportsFloat | SupportsIndex | Quantity | Array | Sequence[Any]
+"""A number or an array of numbers: list, NumPy array, labelled array, or a quantity of either."""
+
+FloatsOut: TypeAlias = Any
+"""A float where all arguments were numbers, a labelled array where one had labels, else a NumPy array."""

@@ -23,7 +23,7 @@ pub use gear::Gear;
 pub use load::{BREAKAWAY_CAUTION, Load, Running, breakaway_share, load};
 pub use motor::{
     Energised, EquivalentCircuit, Leakage, LossSplit, Measured, Motor, Nameplate, OperatingPoint, Quadrature, Reading,
-    Sensitivity, Supply,
+    Sensitivity, ShaftState, Supply, angular_speed, synchronous_speed,
 };
 pub use result::*;
 pub use survey::*;

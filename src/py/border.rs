@@ -292,6 +292,11 @@ fn tree_at_depth(object: &Bound<'_, PyAny>, path: &str, row: Option<&Row>, depth
 
 /// The magnitude of a quantity in the unit that the name carries.
 fn in_unit_of(object: &Bound<'_, PyAny>, path: &str, row: Option<&Row>) -> PyResult<f64> {
+    magnitude(object, path, row)?.extract()
+}
+
+/// The same before it is known to be one number: a quantity may hold an array.
+pub fn magnitude<'py>(object: &Bound<'py, PyAny>, path: &str, row: Option<&Row>) -> PyResult<Bound<'py, PyAny>> {
     let unit: Option<&Unit> = row.map(|row| row.unit).filter(|unit| !unit.spelled.is_empty());
     let Some(unit) = unit else {
         let given = object.getattr("units")?.to_string();
@@ -304,5 +309,5 @@ fn in_unit_of(object: &Bound<'_, PyAny>, path: &str, row: Option<&Row>) -> PyRes
         let message = format!("{path} = {object} cannot be converted to {}: it is given in {given}", unit.label);
         PyErr::from(Error::new(Code::Dimension, path, message).text_value(given).unit(unit.label).limit(unit.label))
     })?;
-    converted.getattr("magnitude")?.extract()
+    converted.getattr("magnitude")
 }

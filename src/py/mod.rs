@@ -4,11 +4,13 @@
 //! |---|---|
 //! | `border` | values across: Python objects to survey data and back |
 //! | `errors` | the one error type as Python's exceptions |
+//! | `formulas` | formulas by name, over numbers and arrays |
 //! | `nouns` | a Python class for every noun, made from its declaration |
 //! | `verbs` | `evaluate`, `compare` and what can be asked of their results |
 
 mod border;
 mod errors;
+mod formulas;
 mod nouns;
 mod verbs;
 
@@ -17,6 +19,53 @@ use pyo3::prelude::*;
 /// The compiled core of pinfilm. Import from `pinfilm`, not from here.
 #[pymodule]
 mod _core {
+    #[pymodule_export]
+    use super::formulas::coverage::{
+        every_nth, lock_risk, lock_time_s, manual_interval, points_coverage, reached_joints, three_gaps, timer_coverage,
+    };
+    #[pymodule_export]
+    use super::formulas::economics::{
+        discounted_payback_years, irr, irr_roots, irr_status, npv, payback_days, payback_status, payback_years,
+        single_present_value_factor, uniform_present_value_factor,
+    };
+    #[pymodule_export]
+    use super::formulas::electrics::{conductor_resistance_ohm_per_km, load_voltage_v, voltage_drop_v};
+    #[pymodule_export]
+    use super::formulas::fill::{
+        demand_ul_per_joint_h, fill_between_shots, loss_rates_per_h, periodic_fill, smallest_shot_ul,
+    };
+    #[pymodule_export]
+    use super::formulas::film::{
+        asperity_integral, eccentricity_short, line_contact_film_um, pressure_mpa, reynolds_bearing, sommerfeld_short,
+        squeeze_time_short_s,
+    };
+    #[pymodule_export]
+    use super::formulas::formulas;
+    #[pymodule_export]
+    use super::formulas::hydraulics::{
+        joint_entry_time_s, penetration_time_s, pressure_drop_kpa, vent_time_s, viscosity_window_mpa_s,
+    };
+    #[pymodule_export]
+    use super::formulas::kinematics::{
+        articulation_angle_deg, centre_distance_mm, chain_length_pitches, chain_speed_m_per_s, pitch_diameter_mm,
+        speed_ripple,
+    };
+    #[pymodule_export]
+    use super::formulas::motor::{current_from_power_a, equivalent_circuit, power_from_current_kw};
+    #[pymodule_export]
+    use super::formulas::oil::{
+        blend_viscosity_mm2_s, density_kg_per_m3, dynamic_viscosity_mpa_s, grade_limits_mm2_s,
+        kinematic_viscosity_mm2_s, v100_mm2_s, viscosity_index,
+    };
+    #[pymodule_export]
+    use super::formulas::outcomes::classes::{
+        EveryNth, LockTime, LossRates, ManualInterval, OperatingPoint, PeriodicFill, PointsCoverage, ReynoldsBearing,
+        TimerCoverage, ViscosityWindow,
+    };
+    #[pymodule_export]
+    use super::formulas::tension::{capstan_ratio, rolling_resistance, sag_tension_n};
+    #[pymodule_export]
+    use super::formulas::wear::{archard_volume_mm3, elongation_pct};
     #[pymodule_export]
     use super::nouns::classes::{
         Caution, Chain, Circuit, Comparison, Cost, Costs, Drip, Drive, DriveState, Duty, Evaluation, Event, Fill,

@@ -14,23 +14,31 @@
 //! | `noun` | the declaration macros |
 //! | `explain` | a number that explains itself |
 //! | `note` | warnings and cautions |
+//! | `argument` | what formulas take and give beyond the surveys and results of lines |
+//! | `outcome` | formulas with several results: their names, units and meanings |
 //! | `words` | choices that several rooms share |
 //! | `show` | values as people read them: numbers, text tables, HTML tables |
 
+mod argument;
 mod explain;
 mod field;
 mod note;
 mod noun;
+mod outcome;
 mod row;
 pub mod show;
 mod tree;
 pub mod unit;
 mod words;
 
+pub use argument::{ARGUMENTS, default_of, find, named, same};
 pub use explain::{Explanation, Ingredient, explain};
 pub use field::{Field, Named, Place, Word, nearest};
 pub use note::{Caution, Note, Notes};
 pub use noun::{Noun, checked, missing_word, only_known, unknown_word, word};
+pub use outcome::OUTCOMES;
+#[cfg(feature = "python")]
+pub(crate) use outcome::outcomes;
 pub use row::{Class, Range, Row, above, any, at_least, between, up_to};
 pub use tree::{Tree, Value};
 pub use unit::Unit;

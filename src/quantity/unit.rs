@@ -131,6 +131,16 @@ units! {
     MONEY_PER_L = "money/L", ["per_l"], 1e3, "";
     MONEY_PER_KWH = "money/kWh", ["per_kwh"], 1.0 / (1e3 * HOUR), "";
     MONEY_PER_M = "money/m", ["per_m"], 1.0, "";
+    M_PER_S = "m/s", ["m_per_s"], 1.0, "meter/second";
+    MM3 = "mm³", ["mm3"], 1e-9, "millimeter**3";
+    N_PER_MM = "N/mm", ["n_per_mm"], 1e3, "newton/millimeter";
+    NM = "N m", ["nm"], 1.0, "newton*meter";
+    OHM = "Ω", ["ohm"], 1.0, "ohm";
+    OHM_PER_KM = "Ω/km", ["ohm_per_km"], 1e-3, "ohm/kilometer";
+    PITCHES = "pitches", ["pitches"], 1.0, "dimensionless";
+    // Interest is counted by the year and payback by the day, however long they are.
+    YEARS_COUNTED = "years", ["years"], 1.0, "year";
+    DAYS_COUNTED = "d", ["days"], 1.0, "day";
     MONEY_A_YEAR = "money/year", ["per_year"], 1.0 / YEAR, "";
 }
 

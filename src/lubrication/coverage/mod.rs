@@ -41,5 +41,5 @@ pub use manual::ManualRounds;
 pub use simulate::{Clock, Segment, Simulated, Simulation, simulate};
 pub use timer::{
     LONGEST_TICKS, Pattern, PointsCoverage, Slater, TICKS_PER_SECOND, Timer, TimerCoverage, Wait, coverage_of_points,
-    gcd, never_reached_of_points, reached_joints, ticks,
+    gcd, never_reached_of_points, reached_joints, reached_joints_of_points, ticks,
 };

@@ -12,7 +12,10 @@ mod window;
 
 pub use joint::{JointEntry, annulus_resistance};
 pub use retention::retained_width;
-pub use slot::{Slot, capillary_pressure, capillary_rise, disc_entry_time, eccentric_annulus_factor, tube_entry_depth};
+pub use slot::{
+    Slot, capillary_pressure, capillary_rise, disc_entry_time, eccentric_annulus_factor, gravity_along,
+    tube_entry_depth,
+};
 pub use window::{Bound, Choice, Grade, Window, film_viscosity, most_viscous, pumping_viscosity};
 
 /// Standard gravity, m/s² (ISO 80000-3; defined by the 3rd CGPM, 1901).

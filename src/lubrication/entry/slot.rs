@@ -1,5 +1,6 @@
 //! Oil drawn into a narrow slot by capillarity, helped or hindered by gravity.
 
+use super::GRAVITY;
 use crate::error::Result;
 use crate::numeric::root;
 
@@ -13,6 +14,13 @@ pub fn capillary_pressure(gap: f64, surface_tension: f64, contact_angle: f64) ->
 /// Height (m) to which a `pressure` (Pa) lifts oil of `density` (kg/m³) under `acceleration` (m/s²): Jurin's height.
 pub fn capillary_rise(pressure: f64, density: f64, acceleration: f64) -> f64 {
     pressure / (density * acceleration)
+}
+
+/// Gravity along a slot (Pa/m): positive downwards, into the slot.
+///
+/// `density` kg/m³, `angle` rad between the way of the oil and the vertical: 0 straight down, π straight up. Exact.
+pub fn gravity_along(density: f64, angle: f64) -> f64 {
+    density * GRAVITY * angle.cos()
 }
 
 /// How much more flows through a narrow annulus when the pin lies off centre: 1 + 1.5 e².

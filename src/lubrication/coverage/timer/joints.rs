@@ -22,6 +22,28 @@ pub fn reached_joints(timer: &Timer, joints: i64) -> i64 {
     alike * (reached as i64).min(phases)
 }
 
+/// Number of joints, of `joints` evenly spaced ones, that any of several points on the same timer ever reaches.
+///
+/// `delays` as in [`never_reached_of_points`]; joint 0 is at the reference point at a run start. Exact: the phases of the
+/// joints are evenly spaced on the cell, so that each piece of the united arcs holds a count of them.
+pub fn reached_joints_of_points(timer: &Timer, joints: i64, delays: &[i64]) -> i64 {
+    let cell = timer.cell();
+    if timer.run >= cell {
+        return joints;
+    }
+    let alike = gcd(timer.circuit / cell, joints);
+    let phases = joints / alike;
+    // Phases k·cell/phases below a mark: their number, rounded up.
+    let below = |mark: i64| {
+        ((i128::from(mark) * i128::from(phases) + i128::from(cell) - 1).div_euclid(i128::from(cell))) as i64
+    };
+    let mut starts: Vec<i64> = delays.iter().map(|delay| (-delay).rem_euclid(cell)).collect();
+    starts.sort_unstable();
+    starts.dedup();
+    let ends = starts.iter().skip(1).copied().chain(starts.first().map(|first| first + cell));
+    alike * starts.iter().zip(ends).map(|(&start, next)| below(next.min(start + timer.run)) - below(start)).sum::<i64>()
+}
+
 /// Share of the joints that none of several points on the same timer ever reaches.
 ///
 /// `delays`: travel time of the chain from a reference point to each application point, ticks; at least one. A second
@@ -123,6 +145,20 @@ mod tests {
             let timer = Timer::from_ticks(circuit, run, period - run).unwrap();
             let reached = |joint: i64| (0..period).any(|n| (joint * turns + n * circuit) % period < run);
             prop_assert_eq!(reached_joints(&timer, joints), (0..joints).filter(|&j| reached(j)).count() as i64);
+        }
+
+        #[test]
+        fn joints_of_several_points_are_counted_as_they_pass(
+            joints in 1..=120_i64, period in 1..=120_i64, share in 0.0..1.0, turns in 1..=9_i64,
+            delays in proptest::collection::vec(-200..=200_i64, 1..5),
+        ) {
+            let run = 1 + (share * period as f64) as i64;
+            let circuit = joints * turns;
+            let timer = Timer::from_ticks(circuit, run, period - run).unwrap();
+            let shot = |time: i64| delays.iter().any(|delay| (time + delay).rem_euclid(period) < run);
+            let reached = |joint: i64| (0..period).any(|n| shot(joint * turns + n * circuit));
+            let counted = (0..joints).filter(|&j| reached(j)).count() as i64;
+            prop_assert_eq!(reached_joints_of_points(&timer, joints, &delays), counted);
         }
 
         #[test]

@@ -7,7 +7,9 @@ mod slater; // first returns of a rotation in logarithmic time
 mod ticks; // seconds to whole ticks
 mod waits; // what follows for the joints: waits, shares, ages
 
-pub use joints::{PointsCoverage, coverage_of_points, never_reached_of_points, reached_joints};
+pub use joints::{
+    PointsCoverage, coverage_of_points, never_reached_of_points, reached_joints, reached_joints_of_points,
+};
 pub use slater::Slater;
 pub use ticks::{LONGEST_TICKS, TICKS_PER_SECOND, gcd, ticks};
 pub use waits::{Pattern, TimerCoverage, Wait};
