@@ -18,6 +18,7 @@
 //! | [`drive`] | gear, motor, current, what a current log could see |
 //! | [`supply`] | line, pump, reservoir, 24 V cable |
 //! | [`economics`] | yearly cost, cash flow, payback |
+//! | [`log`] | current logs: cleaning, change points, before and after, watch |
 //! | [`study`] | draws, spread, what matters, calibration, choice within a budget |
 //!
 //! Model rooms take and give SI `f64` under the trade's plain names; the public names carry their units, and the
@@ -30,6 +31,7 @@ pub mod economics;
 pub mod error;
 pub mod joint;
 pub mod line;
+pub mod log;
 pub mod lubrication;
 pub mod numeric;
 pub mod oil;

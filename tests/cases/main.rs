@@ -12,6 +12,7 @@ mod circuit_chain_drive;
 mod coverage;
 mod drive;
 mod economics;
+mod evidence;
 mod fill;
 mod film;
 mod line;
@@ -115,7 +116,10 @@ fn lubrication_and_supply() {
 
 #[test]
 fn wear_money_and_evidence() {
-    walk(include_str!("../data/cases-wear_money_evidence.json"), &[wear::ours, economics::ours, study::ours]);
+    walk(
+        include_str!("../data/cases-wear_money_evidence.json"),
+        &[wear::ours, economics::ours, evidence::ours, study::ours],
+    );
 }
 
 #[test]

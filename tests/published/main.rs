@@ -17,6 +17,7 @@ mod entry;
 mod film;
 mod oil;
 mod reference;
+mod statistics;
 mod study;
 mod supply;
 mod wear;
@@ -70,6 +71,7 @@ const AREAS: &[fn(&Check) -> Answer] = &[
     film::check,
     oil::check,
     reference::check,
+    statistics::check,
     study::check,
     supply::check,
     wear::check,

@@ -15,7 +15,7 @@ pub struct EnsembleSettings {
     pub walkers: usize,
     /// Steps after which the run gives up.
     pub most_steps: usize,
-    /// Split R̂ of every parameter must be below this.
+    /// Split R̂ of every parameter, over four groups of walkers, must be below this.
     pub r_hat: f64,
     /// Effective draws of every parameter must be above this.
     pub draws: f64,
@@ -34,7 +34,7 @@ impl Default for EnsembleSettings {
 pub struct Ensemble {
     /// `chains[parameter][walker]`: that walker's places, the first quarter (still on the way) left out.
     pub chains: Vec<Vec<Vec<f64>>>,
-    /// Split R̂ of each parameter.
+    /// Split R̂ of each parameter over four groups of walkers.
     pub r_hat: Vec<f64>,
     /// Effective draws of each parameter.
     pub draws: Vec<f64>,
@@ -44,6 +44,10 @@ pub struct Ensemble {
 
 /// Steps between two looks at the chains.
 const STRETCH: usize = 500;
+/// Groups of walkers whose halves must agree.
+const GROUPS: usize = 4;
+/// Split R̂ that single walkers must reach besides.
+const OF_ONE_WALKER: f64 = 1.1;
 /// The walkers start this much wider than the bell curve at the peak.
 const WIDE: f64 = 1.5;
 
@@ -56,10 +60,10 @@ struct Walker {
 impl Ensemble {
     /// Walks from around `fit` until all parameters have settled; error `not_converged` if they do not.
     ///
-    /// Stretch moves of one half of the walkers along lines through the other half, which makes the run blind to scale
-    /// and correlation of the parameters. Row, walker and seed alone say which random numbers a step uses.
-    /// Source: Goodman and Weare, Comm. App. Math. Comp. Sci. 5 (2010) 65, in two halves as Foreman-Mackey, Hogg, Lang and
-    /// Goodman, PASP 125 (2013) 306.
+    /// One half of the walkers moves at a time, guided by the other half: stretches along the line through another walker,
+    /// and jumps by the difference of two others, as often the one as the other. Both are blind to scale and correlation
+    /// of the parameters; the jumps halve the way along bent ridges. Step, walker and seed alone say which random numbers
+    /// are used. Source: Goodman and Weare, Comm. App. Math. Comp. Sci. 5 (2010) 65; ter Braak, Stat. Comput. 16 (2006) 239.
     pub fn run(
         problem: &Problem<'_>,
         fit: &Fit,
@@ -86,7 +90,7 @@ impl Ensemble {
                 report(progress, steps.len(), settings.most_steps)?;
             }
             let chains = chains(&steps[steps.len() / 4..], width, count);
-            let r_hat: Vec<f64> = chains.par_iter().map(|chains| split_r_hat(chains)).collect();
+            let r_hat: Vec<f64> = chains.par_iter().map(|walkers| groups_r_hat(walkers)).collect();
             if r_hat.iter().any(|&r| r >= settings.r_hat) {
                 continue;
             }
@@ -126,7 +130,7 @@ fn start(problem: &Problem<'_>, fit: &Fit, walker: u32, seed: u64) -> Walker {
     Walker { theta: fit.theta.clone(), misfit: fit.misfit }
 }
 
-/// One step of each of `moving` (numbered from `first`) along a line through one of `standing`; how many were taken.
+/// One step of each of `moving` (numbered from `first`), guided by where `standing` are; how many were taken.
 fn walk(
     problem: &Problem<'_>,
     moving: &mut [Walker],
@@ -136,21 +140,49 @@ fn walk(
     seed: u64,
 ) -> usize {
     let one = |(i, walker): (usize, &mut Walker)| {
-        let words = philox4x32([(first + i) as u32, step, 0, 0], key(seed));
-        // density 1/√z between 1/2 and 2
-        let stretch = 0.5 * (unit(words[0]) + 1.0).powi(2);
-        let partner = &standing[(unit(words[1]) * standing.len() as f64) as usize];
-        let line = walker.theta.iter().zip(&partner.theta);
-        let theta: Vec<f64> = line.map(|(here, there)| there + stretch * (here - there)).collect();
+        let words = |block| philox4x32([(first + i) as u32, step, block, 0], key(seed));
+        let [which, a, b, chance] = words(0);
+        let at = |word| &standing[(unit(word) * standing.len() as f64) as usize].theta;
+        let (theta, weight) = if which & 1 == 0 {
+            stretch(&walker.theta, at(a), unit(b))
+        } else {
+            (jump(&walker.theta, at(a), at(b), unit(words(1)[0])), 0.0)
+        };
         let Ok(misfit) = problem.misfit(&theta) else { return 0 };
-        let chance = (theta.len() as f64 - 1.0) * stretch.ln() + walker.misfit - misfit;
-        if unit(words[2]).ln() >= chance {
+        if unit(chance).ln() >= weight + walker.misfit - misfit {
             return 0;
         }
         *walker = Walker { theta, misfit };
         1
     };
     moving.par_iter_mut().enumerate().map(one).sum()
+}
+
+/// Along the line through `there`, by a factor between 1/2 and 2, and the logarithm of the weight that makes up for it.
+fn stretch(here: &[f64], there: &[f64], u: f64) -> (Vec<f64>, f64) {
+    let factor = 0.5 * (u + 1.0).powi(2); // density 1/√factor
+    let theta: Vec<f64> = here.iter().zip(there).map(|(here, there)| there + factor * (here - there)).collect();
+    let weight = (theta.len() as f64 - 1.0) * factor.ln();
+    (theta, weight)
+}
+
+/// By the difference of two others, shortened to what is mostly taken; now and then whole, from one peak to another.
+fn jump(here: &[f64], a: &[f64], b: &[f64], u: f64) -> Vec<f64> {
+    let factor = if u < 0.1 { 1.0 } else { 2.38 / (2.0 * here.len() as f64).sqrt() };
+    here.iter().zip(a).zip(b).map(|((here, a), b)| here + factor * (a - b)).collect()
+}
+
+/// Split R̂ of a parameter over groups of walkers; +∞ while a walker on its own has hardly moved about.
+///
+/// One walker's half chain is short, so that its R̂ is above 1 by chance alone long after the walkers agree.
+fn groups_r_hat(walkers: &[Vec<f64>]) -> f64 {
+    if split_r_hat(walkers) > OF_ONE_WALKER {
+        return f64::INFINITY;
+    }
+    let group = |walkers: &[Vec<f64>]| -> Vec<f64> {
+        (0..walkers[0].len()).flat_map(|step| walkers.iter().map(move |walker| walker[step])).collect()
+    };
+    split_r_hat(&walkers.chunks(walkers.len().div_ceil(GROUPS)).map(group).collect::<Vec<_>>())
 }
 
 fn chains(steps: &[Vec<Walker>], width: usize, count: usize) -> Vec<Vec<Vec<f64>>> {

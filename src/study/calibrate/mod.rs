@@ -17,4 +17,4 @@ pub use diagnostics::{effective_draws, split_r_hat};
 pub use ensemble::{Ensemble, EnsembleSettings};
 pub use fit::{Fit, calibrate};
 pub use learnt::{Direction, Learnt};
-pub use problem::{Observation, Parameter, Problem, Scale};
+pub use problem::{Model, Observation, Parameter, Problem, Scale};

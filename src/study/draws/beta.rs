@@ -31,7 +31,8 @@ fn lower_half(a: f64, b: f64, u: f64) -> f64 {
         if !(next >= low && next <= high) {
             next = 0.5 * (low + high);
         }
-        if (next - ln_x).abs() < 1e-14 {
+        // the next step would be its square
+        if (next - ln_x).abs() < 1e-8 {
             return next.exp();
         }
         ln_x = next;

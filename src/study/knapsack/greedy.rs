@@ -7,10 +7,9 @@ use crate::error::Result;
 
 /// Lines by falling value for money, each taken if the rest of the budget allows it: the reference to compare with.
 ///
-/// `bound` is that of the best choice; `exact` says whether this one reaches it. Common practice, no source.
+/// `bound` is that of [`select`]; `exact` says whether this choice is worth as much as that one. Common practice, no source.
 pub fn greedy(value: &[f64], cost: &[f64], budget: f64) -> Result<Selection> {
-    // free lines and the refusal of bad numbers are those of the exact choice; with nothing to spend only they are left
-    let none = select(value, cost, 0.0, &mut unwatched)?;
+    let best = select(value, cost, budget, &mut unwatched)?; // refuses bad numbers
     let free = |line: usize| cost[line] <= 0.0 && value[line] >= 0.0;
     let mut chosen: Vec<Option<usize>> = (0..cost.len()).map(|line| free(line).then_some(0)).collect();
     let mut money = budget - (0..cost.len()).filter(|&line| free(line)).map(|line| cost[line]).sum::<f64>();
@@ -23,5 +22,7 @@ pub fn greedy(value: &[f64], cost: &[f64], budget: f64) -> Result<Selection> {
         }
     }
     let sum = |of: &[f64]| chosen.iter().zip(of).filter(|(c, _)| c.is_some()).map(|(_, x)| x).sum::<f64>();
-    Ok(Selection { value: sum(value), cost: sum(cost), chosen, ..none })
+    let (value, cost) = (sum(value), sum(cost));
+    let exact = best.exact && value >= best.value - 1e-12 * best.value.abs();
+    Ok(Selection { chosen, value, cost, bound: best.bound, exact })
 }
