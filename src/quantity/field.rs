@@ -2,7 +2,7 @@
 
 use super::tree::{Tree, Value};
 use super::unit::Unit;
-use super::{Notes, Row, show};
+use super::{Datum, Notes, Put, Row, show};
 use crate::error::{Code, Error, Result};
 use std::borrow::Cow;
 use std::fmt::Debug;
@@ -74,6 +74,26 @@ pub trait Field: Sized + Clone + PartialEq + Debug {
 
     /// As survey data.
     fn write(&self) -> Tree;
+
+    /// A single value of this kind; nothing where it is a group or the value is of another kind.
+    fn from_datum(_: Datum<'_>) -> Option<Self> {
+        None
+    }
+
+    /// The single value at a path below this one; nothing for a group or where there is no such path.
+    fn get(&self, path: &[&str]) -> Option<Datum<'_>>;
+
+    /// Puts a single value at a path below this one, without checking its range.
+    fn put(&mut self, path: &[&str], datum: Datum<'_>) -> Put {
+        match (path, Self::from_datum(datum)) {
+            ([], Some(value)) => {
+                *self = value;
+                Put::Done
+            }
+            ([], None) => Put::WrongKind,
+            _ => Put::NoSuchPath,
+        }
+    }
 
     /// Checks the ranges; outside the usual one is a warning.
     fn check(&self, place: &Place, row: &Row, notes: &mut Notes) -> Result<()>;
@@ -157,6 +177,12 @@ impl Field for f64 {
         allowed(value, place, row).map_err(|error| error.at_line(tree.line))?;
         Ok(value)
     }
+    fn from_datum(datum: Datum<'_>) -> Option<Self> {
+        datum.number()
+    }
+    fn get(&self, path: &[&str]) -> Option<Datum<'_>> {
+        path.is_empty().then_some(Datum::Number(*self))
+    }
     fn write(&self) -> Tree {
         Value::Number(*self).into()
     }
@@ -191,6 +217,12 @@ impl Field for i64 {
         allowed(value as f64, place, row).map_err(|error| error.at_line(tree.line))?;
         Ok(value)
     }
+    fn from_datum(datum: Datum<'_>) -> Option<Self> {
+        datum.whole()
+    }
+    fn get(&self, path: &[&str]) -> Option<Datum<'_>> {
+        path.is_empty().then_some(Datum::Whole(*self))
+    }
     fn write(&self) -> Tree {
         Value::Whole(*self).into()
     }
@@ -212,6 +244,12 @@ impl Field for bool {
             Value::Flag(flag) => Ok(flag),
             _ => Err(wrong_type(tree, place, row, "true or false")),
         }
+    }
+    fn from_datum(datum: Datum<'_>) -> Option<Self> {
+        if let Datum::Flag(flag) = datum { Some(flag) } else { None }
+    }
+    fn get(&self, path: &[&str]) -> Option<Datum<'_>> {
+        path.is_empty().then_some(Datum::Flag(*self))
     }
     fn write(&self) -> Tree {
         Value::Flag(*self).into()
@@ -238,6 +276,12 @@ impl Field for Word {
             _ => Err(wrong_type(tree, place, row, "text")),
         }
     }
+    fn from_datum(datum: Datum<'_>) -> Option<Self> {
+        if let Datum::Text(text) = datum { Some(Cow::Owned(text.to_string())) } else { None }
+    }
+    fn get(&self, path: &[&str]) -> Option<Datum<'_>> {
+        path.is_empty().then_some(Datum::Text(self))
+    }
     fn write(&self) -> Tree {
         Value::Text(self.to_string()).into()
     }
@@ -262,6 +306,24 @@ impl<T: Field> Field for Option<T> {
     }
     fn is_absent(&self) -> bool {
         self.is_none()
+    }
+    fn get(&self, path: &[&str]) -> Option<Datum<'_>> {
+        match self {
+            Some(value) => value.get(path),
+            None => path.is_empty().then_some(Datum::Nothing),
+        }
+    }
+    fn put(&mut self, path: &[&str], datum: Datum<'_>) -> Put {
+        if path.is_empty() && datum == Datum::Nothing {
+            *self = None;
+            return Put::Done;
+        }
+        if self.is_none() {
+            // a group that was left out can be begun if nothing in it must be given
+            *self = T::from_datum(datum).or_else(|| T::absent(&Place::root(""), &Row::BLANK).ok());
+        }
+        self.as_mut()
+            .map_or(if path.is_empty() { Put::WrongKind } else { Put::NoSuchPath }, |value| value.put(path, datum))
     }
     fn write(&self) -> Tree {
         self.as_ref().map_or(Value::Nothing.into(), T::write)
@@ -296,6 +358,15 @@ impl<T: Field> Field for Vec<T> {
     fn read(tree: &Tree, place: &Place, row: &Row) -> Result<Self> {
         let Value::List(items) = &tree.value else { return Err(wrong_type(tree, place, row, "a list")) };
         items.iter().enumerate().map(|(i, item)| T::read(item, &place.item(i), row)).collect()
+    }
+    fn get(&self, path: &[&str]) -> Option<Datum<'_>> {
+        let (first, rest) = path.split_first()?;
+        <[T]>::get(self, first.parse::<usize>().ok()?)?.get(rest)
+    }
+    fn put(&mut self, path: &[&str], datum: Datum<'_>) -> Put {
+        let Some((first, rest)) = path.split_first() else { return Put::WrongKind };
+        let item = first.parse::<usize>().ok().and_then(|item| self.get_mut(item));
+        item.map_or(Put::NoSuchPath, |item| item.put(rest, datum))
     }
     fn write(&self) -> Tree {
         Value::List(self.iter().map(T::write).collect()).into()
@@ -334,6 +405,15 @@ where
     fn read(tree: &Tree, place: &Place, row: &Row) -> Result<Self> {
         Vec::read(tree, place, row)?.try_into().map_err(|_| wrong_type(tree, place, row, &format!("a list of {K}")))
     }
+    fn get(&self, path: &[&str]) -> Option<Datum<'_>> {
+        let (first, rest) = path.split_first()?;
+        <[T]>::get(self, first.parse::<usize>().ok()?)?.get(rest)
+    }
+    fn put(&mut self, path: &[&str], datum: Datum<'_>) -> Put {
+        let Some((first, rest)) = path.split_first() else { return Put::WrongKind };
+        let item = first.parse::<usize>().ok().and_then(|item| self.get_mut(item));
+        item.map_or(Put::NoSuchPath, |item| item.put(rest, datum))
+    }
     fn write(&self) -> Tree {
         Value::List(self.iter().map(T::write).collect()).into()
     }
@@ -357,6 +437,21 @@ impl<T: Field> Field for (i64, T) {
                 Ok((i64::read(&items[0], place, &Row::BLANK)?, T::read(&items[1], place, row)?))
             }
             _ => Err(wrong_type(tree, place, row, "a section number and a value")),
+        }
+    }
+    fn get(&self, path: &[&str]) -> Option<Datum<'_>> {
+        match path.split_first()? {
+            (&"0", []) => Some(Datum::Whole(self.0)),
+            (&"1", rest) => self.1.get(rest),
+            _ => None,
+        }
+    }
+    fn put(&mut self, path: &[&str], datum: Datum<'_>) -> Put {
+        match path.split_first() {
+            Some((&"0", rest)) => self.0.put(rest, datum),
+            Some((&"1", rest)) => self.1.put(rest, datum),
+            Some(_) => Put::NoSuchPath,
+            None => Put::WrongKind,
         }
     }
     fn write(&self) -> Tree {
@@ -385,6 +480,10 @@ impl Field for Named {
             f64::read(tree, &place.then(name), row).map(|value| (Cow::Owned(name.clone()), value))
         };
         entries.iter().map(read).collect::<Result<_>>().map(Named)
+    }
+    fn get(&self, path: &[&str]) -> Option<Datum<'_>> {
+        let [first] = path else { return None };
+        self.0.iter().find(|(name, _)| name == first).map(|(_, value)| Datum::Number(*value))
     }
     fn write(&self) -> Tree {
         Value::Table(self.0.iter().map(|(name, value)| (name.to_string(), value.write())).collect()).into()

@@ -140,6 +140,20 @@ macro_rules! noun {
                     (stringify!($field).to_string(), $crate::quantity::Field::write(&self.$field))
                 ),+ ]).into()
             }
+            fn get(&self, path: &[&str]) -> Option<$crate::quantity::Datum<'_>> {
+                let (first, rest) = path.split_first()?;
+                match *first {
+                    $( stringify!($field) => $crate::quantity::Field::get(&self.$field, rest), )+
+                    _ => None,
+                }
+            }
+            fn put(&mut self, path: &[&str], datum: $crate::quantity::Datum<'_>) -> $crate::quantity::Put {
+                let Some((first, rest)) = path.split_first() else { return $crate::quantity::Put::WrongKind };
+                match *first {
+                    $( stringify!($field) => $crate::quantity::Field::put(&mut self.$field, rest, datum), )+
+                    _ => $crate::quantity::Put::NoSuchPath,
+                }
+            }
             fn check(
                 &self,
                 place: &$crate::quantity::Place,
@@ -236,6 +250,15 @@ macro_rules! choice {
                     other => Err($crate::quantity::unknown_word(other, place, row, Self::WORDS, tree.line)),
                 }
             }
+            fn from_datum(datum: $crate::quantity::Datum<'_>) -> Option<Self> {
+                match datum {
+                    $($crate::quantity::Datum::Text($word) => Some($name::$variant),)+
+                    _ => None,
+                }
+            }
+            fn get(&self, path: &[&str]) -> Option<$crate::quantity::Datum<'_>> {
+                path.is_empty().then_some($crate::quantity::Datum::Text(self.as_str()))
+            }
             fn write(&self) -> $crate::quantity::Tree {
                 $crate::quantity::Value::Text(self.as_str().to_string()).into()
             }
@@ -318,6 +341,15 @@ macro_rules! tagged {
                     entries.insert(0, ($tag.to_string(), word.into()));
                 }
                 tree
+            }
+            fn get(&self, path: &[&str]) -> Option<$crate::quantity::Datum<'_>> {
+                match path {
+                    [$tag] => Some($crate::quantity::Datum::Text(self.as_str())),
+                    _ => match self { $($name::$noun(noun) => $crate::quantity::Field::get(noun, path)),+ },
+                }
+            }
+            fn put(&mut self, path: &[&str], datum: $crate::quantity::Datum<'_>) -> $crate::quantity::Put {
+                match self { $($name::$noun(noun) => $crate::quantity::Field::put(noun, path, datum)),+ }
             }
             fn check(
                 &self,
