@@ -11,6 +11,7 @@ mod course;
 mod driving;
 mod evaluate;
 mod explain;
+mod joint_orbit;
 mod oiling;
 mod reach;
 mod report;
@@ -23,5 +24,6 @@ mod wearing;
 
 pub use evaluate::evaluate;
 pub use explain::origin;
+pub use joint_orbit::*;
 pub use result::*;
 pub use survey::*;

@@ -69,12 +69,12 @@ mod _core {
     #[pymodule_export]
     use super::nouns::classes::{
         Caution, Chain, Circuit, Comparison, Cost, Costs, Drip, Drive, DriveState, Duty, Evaluation, Event, Fill,
-        FillState, Friction, Joint, JointState, Kinematics, Line, LossParts, Manual, Oil, RollerContact, Savings,
-        Spray, Straight, Supply, SupplyState, Surface, Synchronised, Tension, Timer, Turn, TwoSprocket, Warning, Wear,
-        WearState,
+        FillState, Friction, Joint, JointOrbit, JointState, Kinematics, Line, LossParts, Manual, Oil, OrbitEvent,
+        RollerContact, Savings, Spray, Straight, Supply, SupplyState, Surface, Synchronised, Tension, Timer, Turn,
+        TwoSprocket, Warning, Wear, WearState,
     };
     #[pymodule_export]
-    use super::verbs::{Explanation, compare, evaluate, register, standards, version};
+    use super::verbs::{Explanation, compare, evaluate, joint_orbit, register, standards, version};
 
     /// The exceptions are ready before anything can be raised. It takes no module, so that the stub stays complete.
     #[pymodule_init]

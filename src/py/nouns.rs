@@ -17,7 +17,7 @@ mod core {
     pub use crate::drive::{Drive, DriveState, MeasuredAt};
     pub use crate::economics::{Cost, Costs};
     pub use crate::joint::{Event, EventKind, Joint, JointState, Regime, RollerContact, Surface};
-    pub use crate::line::{Caution, Duty, Evaluation, Line, Surroundings, Warning};
+    pub use crate::line::{Caution, Duty, Evaluation, JointOrbit, Line, OrbitEvent, Surroundings, Warning};
     pub use crate::lubrication::{
         Clock, Drip, Fill, FillState, LossParts, Lubrication, Manual, Spray, Synchronised, Timer,
     };
@@ -282,6 +282,8 @@ crate::line::line_noun!(python_class);
 crate::line::warning_noun!(python_class);
 crate::line::caution_noun!(python_class);
 crate::line::evaluation_noun!(python_class);
+crate::line::orbit_event_noun!(python_class);
+crate::line::joint_orbit_noun!(python_class);
 crate::study::savings_noun!(python_class);
 crate::study::comparison_noun!(python_class);
 
@@ -289,7 +291,8 @@ python_classes! {
     Caution::Caution, Comparison::Comparison, Evaluation::Evaluation, Savings::Savings, TwoSprocket::TwoSprocket,
     Warning::Warning, Chain::Chain, Circuit::Circuit, Cost::Cost, Costs::Costs, Drip::Drip, Drive::Drive, DriveState::DriveState,
     Duty::Duty, Event::Event, Fill::Fill, FillState::FillState, Friction::Friction, Joint::Joint,
-    JointState::JointState, Kinematics::Kinematics, Line::Line, LossParts::LossParts, Manual::Manual, Oil::Oil,
+    JointOrbit::JointOrbit, JointState::JointState, Kinematics::Kinematics, Line::Line, LossParts::LossParts, Manual::Manual, Oil::Oil,
+    OrbitEvent::OrbitEvent,
     RollerContact::RollerContact, Spray::Spray, Straight::Straight, Supply::Supply, SupplyState::SupplyState,
     Surface::Surface, Synchronised::Synchronised, Tension::Tension, Timer::Timer, Turn::Turn, Wear::Wear,
     WearState::WearState,

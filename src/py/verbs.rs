@@ -95,6 +95,43 @@ pub fn compare(py: Python<'_>, now: &classes::Line, proposed: &classes::Line) ->
     Ok(classes::Comparison(result))
 }
 
+/// Follow the pin of a joint in its bush round the loop, in time, and set the closed form of `evaluate` beside it.
+///
+/// The joint is flooded and rigid; its loads are the settled tensions of `evaluate`. A reference: a thousand times
+/// slower than the closed form, and free of its fit.
+///
+/// Parameters
+/// ----------
+/// line : Line
+///     The survey.
+///
+/// Returns
+/// -------
+/// JointOrbit
+///     For each articulation the smallest gap at its start, on average and at its end (µm), by orbit and by closed form.
+///
+/// Raises
+/// ------
+/// InputError
+///     If the line cannot be evaluated, or the chain hangs slack at an articulation.
+/// ConvergenceError
+///     If the path of the pin does not repeat itself.
+///
+/// Notes
+/// -----
+/// Mobility method (Booker 1965) with the exact half film; the finite length by a closure of our own.
+///
+/// Examples
+/// --------
+/// >>> import pinfilm
+/// >>> orbit = pinfilm.joint_orbit(pinfilm.examples.load("floor_now"))
+/// >>> all(event.film_start_um < event.film_end_um for event in orbit.events)
+/// True
+#[pyfunction]
+pub fn joint_orbit(py: Python<'_>, line: &classes::Line) -> PyResult<classes::JointOrbit> {
+    Ok(classes::JointOrbit(py.detach(|| crate::line::joint_orbit(&line.0))?))
+}
+
 #[pymethods]
 impl classes::Chain {
     /// A chain of a standard's table; what the standard leaves open, or what differs, is given by name.
@@ -260,6 +297,7 @@ impl classes::Comparison {
 pub fn register() -> Vec<std::collections::BTreeMap<&'static str, String>> {
     let mut rows = Vec::new();
     crate::study::Comparison::register(String::new(), &crate::quantity::Row::BLANK, &mut rows);
+    crate::line::JointOrbit::register("joint_orbit".into(), &crate::quantity::Row::BLANK, &mut rows);
     let unique = rows.into_iter().filter(|(path, _)| !path.starts_with("proposed."));
     unique
         .map(|(path, row)| {

@@ -105,6 +105,7 @@ units! {
     KJ_PER_MOL = "kJ/mol", ["kj_per_mol"], 1e3, "kilojoule/mole";
     ML_PER_MIN = "mL/min", ["ml_per_min"], 1e-6 / 60.0, "milliliter/minute";
     PER_S = "1/s", ["per_s"], 1.0, "1/second";
+    RAD_PER_S = "rad/s", ["rad_per_s"], 1.0, "radian/second";
     PER_H = "1/h", ["per_h"], 1.0 / HOUR, "1/hour";
     PER_H_PART = "1/h", [], 1.0 / HOUR, "1/hour";
     UL_PER_H = "µL/h", ["ul_per_joint_h"], 1e-9 / HOUR, "microliter/hour";
