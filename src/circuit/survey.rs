@@ -234,7 +234,7 @@ pub(crate) fn circuit_consistent(circuit: &Circuit, place: &Place) -> Result<()>
 
 macro_rules! friction_noun { ($declare:ident) => { $declare! {
     /// Friction of each pair; `joint` and `bush_roller` are computed from the joint model where they are not given.
-    Friction / FrictionSi, "friction" {
+    Friction / FrictionSi, "friction", defaults: all {
         joint as joint: Option<f64> [ONE = None] "friction coefficient of pin in bush; not given: computed"
             { symbol: "µ_j", allowed: between(0.0, 2.0), usual: between(0.01, 0.6), spread: "0.08 oiled to 0.40 dry, lognormal", class: Class::CommonPractice }
         bush_roller as bush_roller: Option<f64> [ONE = None] "friction coefficient of bush in roller; not given: computed"

@@ -5,7 +5,7 @@ use crate::quantity::{Class, between};
 
 macro_rules! surface_noun { ($declare:ident) => { $declare! {
     /// The surfaces of pin, bush and roller: roughness, dry friction and the closures of mixed friction.
-    Surface / SurfaceSi, "surface" {
+    Surface / SurfaceSi, "surface", defaults: all {
         roughness_um as roughness: f64 [UM = 0.8] "combined root-mean-square roughness of both surfaces"
             { symbol: "σ", allowed: between(0.02, 10.0), usual: between(0.1, 3.0), spread: "0.3 to 1.5, lognormal", class: Class::FromMemory, source: "ground and run-in steel" }
         dry_friction as dry_friction: f64 [ONE = 0.30] "friction coefficient of the dry pair"
@@ -35,7 +35,7 @@ surface_noun!(noun);
 
 macro_rules! joint_noun { ($declare:ident) => { $declare! {
     /// How oil wets the gap of a joint.
-    Joint / JointSi, "joint" {
+    Joint / JointSi, "joint", defaults: all {
         contact_angle_deg as contact_angle: f64 [DEG = 20.0] "angle at which the oil meets the steel"
             { allowed: between(0.0, 180.0), usual: between(0.0, 60.0), spread: "0 to 60, triangular", class: Class::FromMemory, source: "dirty steel" }
         eccentricity_ratio as eccentricity_ratio: f64 [ONE = 1.0] "eccentricity of the resting pin over the clearance"

@@ -56,7 +56,10 @@ macro_rules! line_noun {
     ($declare:ident) => {
         $declare! {
             /// One conveyor line as it was surveyed: the input of `evaluate`.
-            Line / LineSi, "" {
+            ///
+            /// The settings `friction`, `surface`, `joint`, `fill` and `wear` may be left out: they are then those that their
+            /// classes give without arguments. So may `supply`, where there is none.
+            Line / LineSi, "", keeps: lines {
                 name as name: Word [WORD] "name of the line" {}
                 chain as chain: Chain [WORD] "the chain" {}
                 circuit as circuit: Circuit [WORD] "the loop" {}
@@ -66,11 +69,11 @@ macro_rules! line_noun {
                 drive as drive: Drive [WORD] "motor and gear" {}
                 costs as costs: Costs [WORD] "prices and yearly work" {}
                 supply as supply: Option<Supply> [WORD = None] "reservoir, pump, line, cable" {}
-                friction as friction: Friction [WORD] "friction of each pair" {}
-                surface as surface: Surface [WORD] "surfaces of the joints" {}
-                joint as joint: Joint [WORD] "wetting of the joints" {}
-                fill as fill: Fill [WORD] "what oil does in a joint" {}
-                wear as wear: Wear [WORD] "wear coefficients" {}
+                friction as friction: Friction [WORD = Friction::default()] "friction of each pair" {}
+                surface as surface: Surface [WORD = Surface::default()] "surfaces of the joints" {}
+                joint as joint: Joint [WORD = Joint::default()] "wetting of the joints" {}
+                fill as fill: Fill [WORD = Fill::default()] "what oil does in a joint" {}
+                wear as wear: Wear [WORD = Wear::default()] "wear coefficients" {}
             }
         }
     };

@@ -125,7 +125,7 @@ tagged! {
 
 macro_rules! fill_noun { ($declare:ident) => { $declare! {
     /// What oil does once it is in a joint: the closures of loss and capacity, and the floors that a set-up must keep.
-    Fill / FillSi, "fill" {
+    Fill / FillSi, "fill", defaults: all {
         articulation_loss as articulation_loss: f64 [ONE = 5e-4] "share of the pumped oil that an articulation loses"
             { symbol: "λ₀", allowed: between(0.0, 1.0), usual: between(5e-5, 5e-3), spread: "5e-5 to 5e-3, lognormal", class: Class::Closure,
               source: "level fits 5 to 10 drops a minute on a fast drive chain" }

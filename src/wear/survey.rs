@@ -5,7 +5,7 @@ use crate::quantity::{Class, at_least, between, up_to};
 
 macro_rules! wear_noun { ($declare:ident) => { $declare! {
     /// Wear coefficients (volume = K load distance / (3 hardness)) and running-in.
-    Wear / WearSi, "wear" {
+    Wear / WearSi, "wear", defaults: all {
         wear_coefficient_dry as coefficient_dry: f64 [ONE = 5e-4] "wear coefficient of the dry joint"
             { symbol: "K_dry", allowed: up_to(0.0, 0.1), usual: between(1e-5, 7e-3), spread: "1e-4 to 3e-3, lognormal", class: Class::FromMemory,
               source: "Rabinowicz 1981, unlubricated compatible metals" }
