@@ -10,7 +10,7 @@ use std::f64::consts::PI;
 const LINE_PEAK: f64 = 4.0 / PI;
 
 /// Greatest pressure that steel joints are computed for, Pa. Above it the surfaces flow.
-const HARDEST_CONTACT: f64 = 1.5e9;
+pub const HARDEST_CONTACT: f64 = 1.5e9;
 
 /// The arc of contact of a loaded pair.
 ///

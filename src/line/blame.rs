@@ -4,7 +4,7 @@
 
 use super::{Evaluation, Line};
 use crate::error::{Error, Given};
-use crate::quantity::{Field, Row, Value};
+use crate::quantity::{Field, Row, Value, show};
 
 /// What a room calls a quantity, and its path; of several paths the first that the survey gives.
 const NAMES: &[(&str, &[&str])] = &[
@@ -56,7 +56,7 @@ const NAMES: &[(&str, &[&str])] = &[
     ("rated_efficiency", &["drive.rated_efficiency"]),
     ("rated_power_factor", &["drive.rated_power_factor"]),
     ("measured_current", &["drive.no_load_current_a", "drive.empty_current_a"]),
-    ("leakage", &["drive.leakage"]),
+    ("leakage", &["drive.leakage_pu"]),
     ("shaft_power", &["drive.shaft_power_w"]),
     // supply
     ("reynolds", &["supply.reynolds"]),
@@ -74,17 +74,21 @@ pub(super) fn blame(mut error: Error, line: &Line) -> Error {
     if let Some(path) = path_of(&error.field, line) {
         error.field = path;
     }
-    let (row, is_result) = match row_of::<Line>(&error.field) {
-        Some(row) => (Some(row), false),
-        None => (row_of::<Evaluation>(&error.field), true),
-    };
-    error.is_result = is_result && row.is_some();
+    let surveyed = holds::<Line>(&error.field);
+    let row = if surveyed { row_of::<Line>(&error.field) } else { row_of::<Evaluation>(&error.field) };
+    error.is_result = !surveyed && row.is_some();
     if let (Given::Number(value), Some(row)) = (&*error.value, row)
         && SI.contains(&error.unit)
         && row.unit.is_of_numbers()
     {
         error.value = Box::new(Given::Number(row.unit.from_si(*value)));
         error.unit = row.unit.label;
+    }
+    if let (Given::Number(value), Some(_)) = (&*error.value, row)
+        && !error.message.contains(&error.field)
+    {
+        let unit = if error.unit.is_empty() { String::new() } else { format!(" {}", error.unit) };
+        error.message = format!("{} = {}{unit}: {}", error.field, show::number(*value), error.message);
     }
     if !error.is_result {
         let at = line.lines.line_of(&error.field);
@@ -118,9 +122,124 @@ fn rows<T: Field>() -> Vec<(String, &'static Row)> {
     rows
 }
 
+/// Whether a path is that of a quantity, or of a group of them.
+fn holds<T: Field>(path: &str) -> bool {
+    let plain = plain(path);
+    rows::<T>()
+        .iter()
+        .any(|(known, _)| known.strip_prefix(&plain).is_some_and(|rest| rest.is_empty() || rest.starts_with('.')))
+}
+
+/// A path without the numbers of list items.
+fn plain(path: &str) -> String {
+    path.split('.').filter(|step| step.parse::<usize>().is_err()).collect::<Vec<_>>().join(".")
+}
+
 /// The row of a dotted path, whatever the numbers of list items in it.
 fn row_of<T: Field>(path: &str) -> Option<&'static Row> {
-    let plain: Vec<&str> = path.split('.').filter(|step| step.parse::<usize>().is_err()).collect();
-    let plain = plain.join(".");
+    let plain = plain(path);
     rows::<T>().into_iter().find(|(known, _)| *known == plain).map(|(_, row)| row)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use std::path::{Path, PathBuf};
+
+    /// Names in errors that no evaluation of a line raises, and who does.
+    const ELSEWHERE: &[(&str, &str)] = &[
+        ("length of a chain", "formula: centre distance of a loop"),
+        ("centre", "formula: length of a loop"),
+        ("radius", "formula; of a turn it is named with its section"),
+        ("pitch", "Chain.standard"),
+        ("designation", "Chain.standard"),
+        ("standard", "Chain.standard"),
+        ("current", "formula: power from current"),
+        ("no_load_current", "formula: power from current"),
+        ("load ratio", "formula: power from current"),
+        ("eccentricity ratio", "formula: Reynolds bearing"),
+        ("film pressure", "formula: Reynolds bearing"),
+        ("eccentricity of a short bearing", "formula: short bearing"),
+        ("pin motion", "the orbit that checks the closed forms"),
+        ("segments", "the simulator that checks coverage"),
+        ("rate of return", "a rate that is not found has a status instead"),
+        ("discount factor", "a rate that is not found has a status instead"),
+    ];
+
+    fn sources(folder: &Path, found: &mut Vec<PathBuf>) {
+        for entry in std::fs::read_dir(folder).unwrap() {
+            let path = entry.unwrap().path();
+            if path.is_dir() {
+                sources(&path, found);
+            } else if path.extension().is_some_and(|ending| ending == "rs") {
+                found.push(path);
+            }
+        }
+    }
+
+    /// The text of a source file without its tests.
+    fn code(path: &Path) -> String {
+        let text = std::fs::read_to_string(path).unwrap();
+        let end = text.find("mod tests {").unwrap_or(text.len());
+        text[..end].to_string()
+    }
+
+    /// The words in quotes that stand where a room names what it refuses.
+    fn names_in(text: &str) -> Vec<String> {
+        let quoted = |rest: &str| {
+            let rest = rest.trim_start().strip_prefix('"')?;
+            Some(rest[..rest.find('"')?].to_string())
+        };
+        let after = |start: &'static str| text.match_indices(start).map(move |(at, _)| &text[at + start.len()..]);
+        let mut names: Vec<String> = Vec::new();
+        names.extend(after("Error::new(").filter_map(|rest| quoted(rest.split_once(',')?.1)));
+        for start in [" root(", "rising_root(", "infeasible(", " ticks(", "(ticks(", "outside("] {
+            names.extend(after(start).filter_map(quoted));
+        }
+        for start in ["for (what, least, count) in [(", "for (what, count) in [(", "let what = "] {
+            names.extend(after(start).filter_map(quoted));
+        }
+        names
+    }
+
+    #[test]
+    fn every_name_that_a_room_gives_its_errors_has_a_path() {
+        let root = Path::new(env!("CARGO_MANIFEST_DIR")).join("src");
+        let rooms = ["chain", "circuit", "oil", "joint", "lubrication", "wear", "drive", "supply", "economics"];
+        let mut files = Vec::new();
+        rooms.iter().for_each(|room| sources(&root.join(room), &mut files));
+        let names: Vec<(PathBuf, String)> = files
+            .iter()
+            .flat_map(|path| names_in(&code(path)).into_iter().map(move |name| (path.clone(), name)))
+            .collect();
+        assert!(names.len() > 40, "the search for names of errors finds only {}", names.len());
+        for (path, name) in &names {
+            let known = name.contains('.')
+                || NAMES.iter().any(|(plain, _)| plain == name)
+                || ELSEWHERE.iter().any(|(plain, _)| plain == name);
+            assert!(known, "{}: {name:?} stands in no table of names", path.display());
+        }
+        for (plain, _) in NAMES {
+            let by_line = plain.ends_with(" of the roller");
+            assert!(by_line || *plain == "every_nth" || names.iter().any(|(_, name)| name == plain), "{plain}");
+        }
+    }
+
+    #[test]
+    fn every_path_is_one_of_the_survey_or_of_the_result() {
+        for path in NAMES.iter().flat_map(|(_, paths)| *paths) {
+            assert!(holds::<Line>(path) || row_of::<Evaluation>(path).is_some(), "{path}");
+        }
+    }
+
+    #[test]
+    fn sections_are_named_by_their_number() {
+        let text = include_str!("../../python/pinfilm/data/floor_now.toml");
+        let line = Line::from_toml(text).unwrap();
+        let of = |name: &str| path_of(name, &line).unwrap();
+        assert_eq!(of("sections[3].rise"), "circuit.sections.3.rise_m");
+        assert_eq!(of("sections[0].idler_spacing"), "circuit.sections.0.idler_spacing_m");
+        assert_eq!(of("sections[2]"), "circuit.sections.2");
+        assert_eq!(path_of("chain.pitch_mm", &line), None);
+    }
 }

@@ -57,7 +57,8 @@ impl Losses {
                 "rated_power_factor",
                 printed.power_factor,
                 "the power factor leaves no magnetising current",
-            ));
+            )
+            .limit("below 1"));
         }
         // the small addition keeps a synchronous speed at its own pole number after the change of units
         let pole_pairs = (TAU * nameplate.frequency / nameplate.speed + 1e-9).floor();
@@ -68,7 +69,8 @@ impl Losses {
                 RPM.from_si(nameplate.speed / TAU),
                 "the rated speed is not a little below a synchronous speed (slip 0.05 to 15 %)",
             )
-            .unit(RPM.label));
+            .unit(RPM.label)
+            .limit("0.05 to 15 % below a synchronous speed"));
         }
         let (power, input) = (nameplate.power, nameplate.input_power());
         let loss = input - power;
@@ -81,7 +83,8 @@ impl Losses {
                 "rated_efficiency",
                 nameplate.efficiency,
                 "the slip is too large for that efficiency: nothing is left for stator and core loss",
-            ));
+            )
+            .limit("a lower efficiency, or a higher rated speed"));
         }
         let copper = (1.0 - split.core_share) * rest;
         Ok(Losses {
