@@ -42,6 +42,7 @@ const NAMES: &[(&str, &[&str])] = &[
     ("run", &["lubrication.timer.run_min", "kinematics.circuit_time_s"]),
     ("dwell", &["lubrication.timer.dwell_min", "kinematics.circuit_time_s"]),
     ("time in the spray zone", &["kinematics.circuit_time_s"]),
+    ("time between two doses of a joint", &["fill.worst_wait_h"]),
     ("every_nth", &["lubrication.every_nth"]),
     ("attachment_every", &["circuit.attachment_every"]),
     ("miss_share", &["lubrication.miss_share"]),
@@ -61,7 +62,7 @@ const NAMES: &[(&str, &[&str])] = &[
     // supply
     ("reynolds", &["supply.reynolds"]),
     ("power", &["supply.device_power_w"]),
-    ("area", &["supply.cable_area_mm2"]),
+    ("area", &["supply.cable_mm2"]),
     ("conductor_class", &["supply.conductor_class"]),
 ];
 
@@ -193,7 +194,7 @@ mod tests {
         let after = |start: &'static str| text.match_indices(start).map(move |(at, _)| &text[at + start.len()..]);
         let mut names: Vec<String> = Vec::new();
         names.extend(after("Error::new(").filter_map(|rest| quoted(rest.split_once(',')?.1)));
-        for start in [" root(", "rising_root(", "infeasible(", " ticks(", "(ticks(", "outside("] {
+        for start in [" root(", "rising_root(", "infeasible(", " ticks(", "(ticks(", "too_long(", "outside("] {
             names.extend(after(start).filter_map(quoted));
         }
         for start in ["for (what, least, count) in [(", "for (what, count) in [(", "let what = "] {

@@ -116,3 +116,17 @@ fn judged(entry: &Value) -> Verdict {
         }
     }
 }
+
+#[test]
+fn sources_are_citable() {
+    let entries: Vec<Value> = serde_json::from_str(include_str!("checks.json")).unwrap();
+    for entry in &entries {
+        let (id, source) = (entry["id"].as_str().unwrap(), entry["source"].as_str().unwrap());
+        let coded = |word: &str| word.len() == 3 && word.starts_with('S') && word[1..].parse::<u8>().is_ok();
+        let mut words = source.split(|c: char| !c.is_alphanumeric());
+        assert!(!words.any(|word| coded(word) || ["READ", "remembered", "id"].contains(&word)), "{id}: {source}");
+        if entry["provenance"] == "from memory" {
+            assert!(source.contains("from memory"), "{id}: {source}");
+        }
+    }
+}
