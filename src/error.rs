@@ -60,7 +60,7 @@ codes! {
     Turbulent = "turbulent", Input, "flow in an oil line that is not laminar";
     Strength = "strength", Input, "a chain pulled beyond its tensile strength";
     Hot = "hot_surface", Input, "oil within 20 K of its flash point, not confirmed by the surveyor";
-    NoAnswer = "no_answer", Input, "a payback or rate of return that has no value";
+    NoAnswer = "no_answer", Input, "a question of a formula or a log that no number answers";
     Dimension = "dimension", Unit, "a quantity of another dimension than the name says";
     Stopped = "stopped", Convergence, "a calculation that was stopped before its end";
     NotConverged = "not_converged", Convergence, "an iteration that did not settle";

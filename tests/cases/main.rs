@@ -25,7 +25,7 @@ mod walk;
 mod wear;
 
 pub use walk::number;
-use walk::{Verdict, walk};
+use walk::walk;
 
 /// The answer to a case in the shape of its expected value; `None` where there is no function for it yet.
 /// `"error: …"` strings stand for a typed error.
@@ -83,10 +83,10 @@ fn compare(path: &str, expected: &Value, ours: &Value, tol: (f64, f64), wrong: &
 /// Compares every case of a file with the first module that answers it.
 fn cases(text: &str, modules: &[fn(&Value) -> Answer]) {
     walk("cases", text, |case| {
-        let Some(answer) = modules.iter().find_map(|ours| ours(case)) else { return Verdict::Open };
+        let answer = modules.iter().find_map(|ours| ours(case))?;
         let mut wrong = Vec::new();
         compare(case["id"].as_str().unwrap(), &case["expected"], &answer, tolerance(&case["tolerance"]), &mut wrong);
-        if wrong.is_empty() { Verdict::Met } else { Verdict::Missed(wrong) }
+        Some(wrong)
     });
 }
 

@@ -25,7 +25,7 @@ mod walk;
 mod wear;
 
 pub use walk::number;
-use walk::{Verdict, walk};
+use walk::walk;
 
 /// One entry of the data file.
 pub struct Check<'a> {
@@ -82,15 +82,15 @@ fn published_values() {
     walk("published checks", include_str!("checks.json"), judged);
 }
 
-/// Compares one entry, and prints a line for each of its numbers.
-fn judged(entry: &Value) -> Verdict {
+/// Compares one entry, and prints a line for each of its numbers; the complaint names its source.
+fn judged(entry: &Value) -> Option<Vec<String>> {
     let check = Check {
         id: entry["id"].as_str().unwrap(),
         quantity: entry["quantity"].as_str().unwrap(),
         inputs: &entry["inputs"],
         expected: &entry["expected"],
     };
-    let Some(compared) = AREAS.iter().find_map(|area| area(&check)) else { return Verdict::Open };
+    let compared = AREAS.iter().find_map(|area| area(&check))?;
     assert!(!compared.is_empty(), "{}: nothing compared", check.id);
     let mut all = true;
     for c in &compared {
@@ -106,15 +106,7 @@ fn judged(entry: &Value) -> Verdict {
             if ok { "ok" } else { "FAILS" }
         );
     }
-    match (all, entry["fails_because"].as_str()) {
-        (true, None) => Verdict::Met,
-        (true, Some(_)) => Verdict::Missed(vec![format!("{} passes but is marked as failing", check.id)]),
-        (false, None) => Verdict::Missed(vec![format!("{} ({}): {}", check.id, check.quantity, entry["source"])]),
-        (false, Some(why)) => {
-            println!("{:<8} known to fail: {why}", check.id);
-            Verdict::Excused
-        }
-    }
+    Some(if all { Vec::new() } else { vec![format!("{} ({}): {}", check.id, check.quantity, entry["source"])] })
 }
 
 #[test]
