@@ -55,13 +55,12 @@ codes! {
     MotorNameplate = "motor.infeasible", Input, "a nameplate that no induction motor can have";
     MotorNoLoad = "motor.no_load_current", Input, "a no-load current that does not fit the nameplate";
     MotorPullOut = "motor.pull_out", Input, "a load above what the motor can turn";
-    MotorUnsupported = "motor.unsupported", Input, "a motor other than a three-phase cage induction motor";
     NotInvertible = "not_invertible", Input, "a current that does not name one load";
     NoOperatingPoint = "no_operating_point", Input, "a cable that cannot carry the load at any voltage";
     Turbulent = "turbulent", Input, "flow in an oil line that is not laminar";
     Strength = "strength", Input, "a chain pulled beyond its tensile strength";
     Hot = "hot_surface", Input, "oil within 20 K of its flash point, not confirmed by the surveyor";
-    NoAnswer = "no_answer", Input, "a payback or rate of return that has no value";
+    NoAnswer = "no_answer", Input, "a question of a formula or a log that no number answers";
     Dimension = "dimension", Unit, "a quantity of another dimension than the name says";
     Stopped = "stopped", Convergence, "a calculation that was stopped before its end";
     NotConverged = "not_converged", Convergence, "an iteration that did not settle";
@@ -96,6 +95,8 @@ pub struct Error {
     pub code: Code,
     /// Dotted path of the field, such as `chain.pin_diameter_mm`; a plain name where a formula was called directly.
     pub field: String,
+    /// Whether that path is one of a result, such as `joint.events.pressure_mpa`, and not a survey key.
+    pub is_result: bool,
     /// The refused value.
     pub value: Box<Given>,
     /// Its unit; empty when it has none.
@@ -114,6 +115,7 @@ impl Error {
         Error {
             code,
             field: field.into(),
+            is_result: false,
             value: Box::new(Given::Nothing),
             unit: "",
             limit: String::new(),
@@ -162,7 +164,11 @@ impl Error {
         let mut place = format!("code: {}", self.code.as_str());
         if !self.field.is_empty() {
             // a plain name is that of an argument, or what the formula calls it
-            let kind = if self.field.contains('.') { "survey key " } else { "" };
+            let kind = match (self.is_result, self.field.contains('.')) {
+                (true, _) => "result ",
+                (false, true) => "survey key ",
+                (false, false) => "",
+            };
             place += &format!(", {kind}{}", self.field);
         }
         if let Some(line) = self.line {

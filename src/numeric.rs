@@ -1,7 +1,7 @@
 //! The few numerical tools that several rooms share, each a thin face over a library.
 
 use crate::error::{Code, Error, Result};
-use roots::{Convergency, find_root_brent};
+use roots::{Convergency, SearchError, find_root_brent};
 
 /// Stops Brent's method when the bracket is `relative` narrow, or `absolute` where the root is near zero.
 struct Narrow {
@@ -26,7 +26,11 @@ impl Convergency<f64> for Narrow {
 /// `relative` and `absolute` bound the width of the final bracket. `what` names the quantity for the error.
 pub fn root(what: &str, low: f64, high: f64, relative: f64, absolute: f64, f: impl FnMut(f64) -> f64) -> Result<f64> {
     find_root_brent(low, high, f, &mut Narrow { relative, absolute }).map_err(|why| {
-        Error::new(Code::NotConverged, what, format!("no {what} was found between {low:e} and {high:e}: {why:?}"))
+        let why = match why {
+            SearchError::NoBracketing => "both ends lie on the same side of it",
+            SearchError::NoConvergency | SearchError::ZeroDerivative => "the search did not settle",
+        };
+        Error::new(Code::NotConverged, what, format!("no {what} was found between {low:e} and {high:e}: {why}"))
     })
 }
 

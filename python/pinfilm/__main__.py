@@ -145,9 +145,6 @@ def main(given: list[str] | None = None) -> int:
             lines.append(examples.load(file) if isinstance(file, str) else Line.from_toml(file))
             now = evaluate(lines[-1])
         change = compare(*lines) if len(lines) == 2 else None
-    except UnicodeDecodeError:
-        print(f"{file}: this is not a survey: it is not UTF-8 text", file=sys.stderr)
-        return 1
     except OSError as error:
         print(f"{file}: cannot be read: {error.strerror or error}", file=sys.stderr)
         return 1

@@ -38,7 +38,7 @@ pub fn centre_distance(length: f64, pitch: f64, teeth_1: f64, teeth_2: f64) -> R
     let least = (teeth_1 + teeth_2) / 2.0 + (teeth_2 - teeth_1).abs() / PI * 2.0_f64.sqrt();
     Err(Error::new(
         Code::Inconsistent,
-        "length",
+        "length of a chain",
         format!(
             "a chain of {length} pitches is too short for sprockets of {teeth_1} and {teeth_2} teeth: it needs more than \
              {least:.1} pitches"

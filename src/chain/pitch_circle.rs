@@ -1,6 +1,8 @@
 //! The chain on a toothed wheel or a smooth turn: pitch circle, how far a joint bends, how much chain lies there.
 
 use crate::error::{Code, Error, Result};
+use crate::quantity::show::in_unit;
+use crate::quantity::unit::MM;
 use std::f64::consts::{PI, TAU};
 
 /// Pitch circle diameter (m) of a sprocket: `pitch / sin(pi/teeth)`.
@@ -34,13 +36,15 @@ pub fn articulation_angle_smooth(pitch: f64, radius: f64) -> Result<f64> {
         Code::OutOfRange,
         "radius",
         format!(
-            "a chain of {pitch} m pitch cannot turn on a radius of {radius} m: the radius of the joints' path must be \
-             greater than half the pitch"
+            "a chain of {} pitch cannot turn on a radius of {}: the radius of the joints' path must be greater than half \
+             the pitch",
+            in_unit(pitch, &MM),
+            in_unit(radius, &MM)
         ),
     )
     .number(radius)
     .unit("m")
-    .limit(format!("more than {} m", pitch / 2.0)))
+    .limit(format!("above {}", in_unit(pitch / 2.0, &MM))))
 }
 
 /// Length of chain (m) on a turn: one pitch for every articulation angle of the wrap.

@@ -2,6 +2,8 @@
 
 use super::{Place, SectionSi, TakeUp, TurnKind};
 use crate::error::{Code, Error, Result};
+use crate::quantity::show::in_unit;
+use crate::quantity::unit::M_PER_MIN;
 
 /// How far the rises of a closed loop may miss zero, m (survey accuracy; closure of our own).
 const RISE_TOLERANCE: f64 = 0.010;
@@ -35,13 +37,14 @@ pub(super) fn speed(places: &[Place], speed: f64) -> Result<()> {
             Code::BeyondModel,
             "speed",
             format!(
-                "a loaded chain at {speed} m/s is not modelled: section {} carries load, lower the speed",
+                "a loaded chain at {} is not modelled: section {} carries load, lower the speed",
+                in_unit(speed, &M_PER_MIN),
                 place.section
             ),
         )
         .number(speed)
         .unit("m/s")
-        .limit(format!("at most {LOADED_SPEED_LIMIT} m/s with load"))),
+        .limit(format!("at most {} with load", in_unit(LOADED_SPEED_LIMIT, &M_PER_MIN)))),
         _ => Ok(()),
     }
 }

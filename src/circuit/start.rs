@@ -48,7 +48,7 @@ pub fn strength(layout: &Layout, strand_tension: f64) -> Result<Option<Finding>>
         )
         .number(tensile_strength)
         .unit("N")
-        .limit(format!("> {strand_tension:.0} N")));
+        .limit(format!("above {strand_tension:.0} N")));
     }
     let safety = tensile_strength / strand_tension;
     Ok((strand_tension > 0.0 && safety < SAFETY).then_some(Finding::Strength {

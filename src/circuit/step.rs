@@ -138,7 +138,7 @@ fn passable(resistance: f64, place: &Place) -> Result<f64> {
     }
     Err(Error::new(
         Code::BeyondModel,
-        "friction",
+        format!("sections[{}]", place.section),
         format!(
             "turn {} resists with {resistance:.3} of the tension around it: lower its joint or bearing friction, or \
              enlarge the turn",
@@ -146,5 +146,5 @@ fn passable(resistance: f64, place: &Place) -> Result<f64> {
         ),
     )
     .number(resistance)
-    .limit(format!("< {LOCKED}")))
+    .limit(format!("below {LOCKED}")))
 }

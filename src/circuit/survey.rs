@@ -114,7 +114,7 @@ macro_rules! turn_noun { ($declare:ident) => { $declare! {
         side as side: i64 [ONE = 1] "1 where the inside of the loop bends inwards, -1 for a reverse bend" { allowed: between(-1.0, 1.0) }
         plane as plane: Plane [WORD = Plane::Main] "plane of the turn: main (about the pins) or cross" {}
         shaft_diameter_mm as shaft_diameter: Option<f64> [MM = None] "diameter of the wheel's shaft; not given: 0.15 of the wheel"
-            { allowed: up_to(0.0, 2000.0), class: Class::Closure, source: "proportion of usual wheels" }
+            { allowed: up_to(0.0, 2000.0), spread: "0.1 to 0.25 of the wheel", class: Class::Closure, source: "proportion of usual wheels" }
         extra_pull_n as extra_pull: f64 [N = 0.0] "pull of brushes, scrapers and seals" { allowed: at_least(0.0) }
         temperature_c as temperature: Option<f64> [C = None] "temperature around the chain; not given: ambient"
             { allowed: between(-60.0, 350.0), usual: between(-40.0, 260.0) }
@@ -175,11 +175,11 @@ macro_rules! circuit_noun { ($declare:ident) => { $declare! {
         take_up_at as take_up_at: Option<i64> [ONE = None] "section number of the turn that carries a weight or spring take-up"
             { allowed: at_least(0.0) }
         least_tension_n as least_tension: Option<f64> [N = None] "least tension that keeps the chain in line; not given: 2 % sag on one metre"
-            { allowed: up_to(0.0, 1e6), class: Class::Closure, source: "parabolic catenary" }
+            { allowed: up_to(0.0, 1e6), spread: "1 to 3 % sag", class: Class::Closure, source: "parabola of a hanging chain; that 2 % on one metre are enough is judgement" }
         strand_share_factor as strand_share_factor: Option<f64> [ONE = None] "tension of the heaviest strand over the mean; not given: 1, 1.2, 1.3 for 1, 2, more strands"
-            { symbol: "k_s", allowed: between(1.0, 12.0), spread: "1.05 to 1.5, uniform", class: Class::Closure, source: "" }
+            { symbol: "k_s", allowed: between(1.0, 12.0), spread: "1.05 to 1.5, uniform", class: Class::Closure, source: "strands wear and stretch unevenly, so one carries more than its share; level by judgement" }
         surface_factor as surface_factor: f64 [ONE = 3.0] "cooled surface over that of an equal round bar"
-            { symbol: "k_A", allowed: between(0.5, 20.0), usual: between(2.0, 5.0), spread: "2 to 5, uniform", class: Class::Closure, source: "" }
+            { symbol: "k_A", allowed: between(0.5, 20.0), usual: between(2.0, 5.0), spread: "2 to 5, uniform", class: Class::Closure, source: "plates, bushes and rollers have more surface than a round bar of the same mass; level by judgement" }
         start_time_s as start_time: f64 [S = 2.0] "time in which the drive runs up"
             { allowed: up_to(0.0, 120.0), usual: between(0.5, 10.0), spread: "0.5 to 10, uniform", class: Class::CommonPractice, source: "" }
         attachment_every as attachment_every: Option<i64> [ONE = None] "joints from one attachment to the next" { allowed: between(1.0, 1e6) }
@@ -234,7 +234,7 @@ pub(crate) fn circuit_consistent(circuit: &Circuit, place: &Place) -> Result<()>
 
 macro_rules! friction_noun { ($declare:ident) => { $declare! {
     /// Friction of each pair; `joint` and `bush_roller` are computed from the joint model where they are not given.
-    Friction / FrictionSi, "friction" {
+    Friction / FrictionSi, "friction", defaults: all {
         joint as joint: Option<f64> [ONE = None] "friction coefficient of pin in bush; not given: computed"
             { symbol: "µ_j", allowed: between(0.0, 2.0), usual: between(0.01, 0.6), spread: "0.08 oiled to 0.40 dry, lognormal", class: Class::CommonPractice }
         bush_roller as bush_roller: Option<f64> [ONE = None] "friction coefficient of bush in roller; not given: computed"
@@ -247,7 +247,8 @@ macro_rules! friction_noun { ($declare:ident) => { $declare! {
         rolling_arm_mm as rolling_arm: f64 [MM = 0.5] "lever arm of rolling friction of a roller on its track"
             { symbol: "f", allowed: between(0.0, 10.0), usual: between(0.2, 1.5), spread: "0.3 to 1.2, lognormal", class: Class::FromMemory, source: "steel on steel" }
         track_factor as track_factor: f64 [ONE = 1.0] "factor for flange rub, dirt and rail joints"
-            { symbol: "k_t", allowed: between(0.1, 10.0), usual: between(1.0, 2.0), spread: "1 to 2, uniform", class: Class::Closure }
+            { symbol: "k_t", allowed: between(0.1, 10.0), usual: between(1.0, 2.0), spread: "1 to 2, uniform", class: Class::Closure,
+              source: "multiplies rolling and sliding resistance of a clean, straight track; level by judgement" }
         trolley_coefficient as trolley_coefficient: f64 [ONE = 0.02] "resistance of trolleys over their load"
             { allowed: between(0.0, 2.0), usual: between(0.005, 0.1), spread: "0.010 to 0.05, lognormal", class: Class::CommonPractice }
         idler_coefficient as idler_coefficient: f64 [ONE = 0.03] "resistance of idlers over their load"

@@ -26,7 +26,8 @@ macro_rules! drive_noun { ($declare:ident) => { $declare! {
         gear_efficiency as gear_efficiency: f64 [ONE] "efficiency of the gear at its rated load"
             { symbol: "η_g", allowed: between(0.05, 1.0), spread: "helical 0.92 to 0.98, worm 0.50 to 0.90, triangular", class: Class::FromMemory }
         gear_fixed_share as gear_fixed_share: f64 [ONE = 0.5] "share of the gear's loss that does not depend on load"
-            { symbol: "φ", allowed: between(0.0, 1.0), spread: "0.3 to 0.7, uniform", class: Class::Closure }
+            { symbol: "φ", allowed: between(0.0, 1.0), spread: "0.3 to 0.7, uniform", class: Class::Closure,
+              source: "churning, seals and bearings against friction of the teeth; level by judgement" }
         gear_rated_power_kw as gear_rated_power: Option<f64> [KW = None] "rated power of the gear; not given: that of the motor" { allowed: up_to(0.0, 5000.0) }
         gear_extra_efficiency as gear_extra_efficiency: f64 [ONE = 1.0] "efficiency of a further belt or chain between gear and sprocket" { allowed: between(0.05, 1.0) }
         no_load_current_a as no_load_current: Option<f64> [A = None] "measured current of the uncoupled motor" { symbol: "I₀", allowed: up_to(0.0, 5000.0) }
@@ -40,9 +41,12 @@ macro_rules! drive_noun { ($declare:ident) => { $declare! {
         line_power_factor as line_power_factor: f64 [ONE = 0.90] "true power factor before the converter: 0.90 with a choke, 0.60 to 0.70 without"
             { allowed: between(0.3, 1.0), spread: "0.55 to 0.95, uniform", class: Class::FromMemory }
         leakage_pu as leakage: f64 [ONE = 0.20] "leakage reactance over base impedance, where no no-load current was measured"
-            { allowed: between(0.02, 0.40), spread: "0.10 to 0.28, uniform", class: Class::Closure }
-        core_share as core_share: f64 [ONE = 0.40] "share of core loss in the constant losses" { allowed: between(0.0, 1.0), spread: "0.2 to 0.6, uniform", class: Class::Closure }
-        friction_windage_share as friction_windage_share: f64 [ONE = 0.10] "share of friction and windage in the losses" { allowed: between(0.0, 1.0), spread: "0.05 to 0.2, uniform", class: Class::Closure }
+            { allowed: between(0.02, 0.40), spread: "0.10 to 0.28, uniform", class: Class::Closure,
+              source: "stator and rotor leakage of small cage motors; level by judgement; a measured no-load current replaces it" }
+        core_share as core_share: f64 [ONE = 0.40] "share of core loss in the constant losses" { allowed: between(0.0, 1.0), spread: "0.2 to 0.6, uniform", class: Class::Closure,
+              source: "splits the loss that is left into core and stator winding; level by judgement" }
+        friction_windage_share as friction_windage_share: f64 [ONE = 0.10] "share of friction and windage in the losses" { allowed: between(0.0, 1.0), spread: "0.05 to 0.2, uniform", class: Class::Closure,
+              source: "share of the nameplate's whole loss; level by judgement" }
         stray_factor as stray_factor: f64 [ONE = 1.0] "stray load loss over its assigned value" { allowed: between(0.0, 3.0), spread: "0.3 to 1, uniform", class: Class::FromMemory, source: "IEC 60034-2-1 assigned values" }
         measured_current_a as measured_current: Option<f64> [A = None] "current read on the running line, if known" { allowed: up_to(0.0, 5000.0) }
         measured_power_kw as measured_power: Option<f64> [KW = None] "electrical power read on the running line, if known" { allowed: up_to(0.0, 5000.0) }

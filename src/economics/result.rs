@@ -1,13 +1,14 @@
 //! What a result says of money.
 
 use crate::noun;
-use crate::quantity::Class;
+use crate::quantity::{Class, Word};
 
 const BALANCE: &str = "sum of yearly items";
 
 macro_rules! cost_noun { ($declare:ident) => { $declare! {
     /// Cost of a year, item by item. Safety is not put into money.
     Cost / CostSi, "cost" {
+        currency as currency: Word [WORD] "currency of these amounts" {}
         oil as oil: f64 [MONEY_PER_YEAR] "oil" { formula: "{supply.applied_l_per_year} × {oil.price_per_l}", source: BALANCE, class: Class::Derived }
         application_labour as application_labour: f64 [MONEY_PER_YEAR] "work of oiling, refills and checks" { formula: "{costs.applications_per_year} × {costs.hours_per_application} × {costs.labour_rate_per_h}", source: BALANCE, class: Class::Derived }
         energy as energy: f64 [MONEY_PER_YEAR] "electrical energy" { formula: "{drive.energy_kwh_per_year} × {costs.energy_price_per_kwh}", source: BALANCE, class: Class::Derived }

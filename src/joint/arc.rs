@@ -2,13 +2,15 @@
 
 use super::Pair;
 use crate::error::{Code, Error, Result};
+use crate::quantity::show::in_unit;
+use crate::quantity::unit::MPA;
 use std::f64::consts::PI;
 
 /// Peak over mean pressure of a Hertzian line contact.
 const LINE_PEAK: f64 = 4.0 / PI;
 
 /// Greatest pressure that steel joints are computed for, Pa. Above it the surfaces flow.
-const HARDEST_CONTACT: f64 = 1.5e9;
+pub const HARDEST_CONTACT: f64 = 1.5e9;
 
 /// The arc of contact of a loaded pair.
 ///
@@ -69,14 +71,14 @@ impl ContactArc {
                 Code::BeyondModel,
                 "contact pressure",
                 format!(
-                    "the joint is pressed to {:.3e} Pa in the middle of its contact, more than steel stands: check the load, \
-                     the diameters and the length",
-                    self.peak_pressure()
+                    "the joint is pressed to {} in the middle of its contact, more than steel stands: check the load, the \
+                     diameters and the length",
+                    in_unit(self.peak_pressure(), &MPA)
                 ),
             )
             .number(self.peak_pressure())
             .unit("Pa")
-            .limit("at most 1.5e9 Pa"));
+            .limit(format!("at most {}", in_unit(HARDEST_CONTACT, &MPA))));
         }
         Ok(self)
     }

@@ -4,6 +4,8 @@ use super::film::{LineContactFormula, Rigid, RigidJoint, conformal_radius, cover
 use super::pressure::{ALWAYS_PERMISSIBLE, bearing_pressure, permissible_pressure, pin_sag};
 use super::{ContactArc, Lubricant, Pair, RoughSurface, Turn};
 use crate::error::{Code, Error, Result};
+use crate::quantity::show::in_unit;
+use crate::quantity::unit::{MM, MPA};
 
 /// Times the permissible pressure beyond which nothing is computed.
 const BEYOND_PERMISSIBLE: f64 = 4.0;
@@ -268,17 +270,17 @@ impl Contact {
                 Code::BeyondModel,
                 "bearing pressure",
                 format!(
-                    "a load of {:.0} N on a pin of {:.4} m in a bush {:.4} m long is {:.3e} Pa, more than four times what is \
-                     permissible at this speed: check the pull and the chain",
+                    "a load of {:.0} N on a pin of {} in a bush {} long is {}, more than four times what is permissible at \
+                     this speed: check the pull and the chain",
                     self.load,
-                    2.0 * pair.radius,
-                    pair.length,
-                    self.pressure
+                    in_unit(2.0 * pair.radius, &MM),
+                    in_unit(pair.length, &MM),
+                    in_unit(self.pressure, &MPA)
                 ),
             )
             .number(self.pressure)
             .unit("Pa")
-            .limit(format!("at most {:.3e} Pa", BEYOND_PERMISSIBLE * permissible)));
+            .limit(format!("at most {}", in_unit(BEYOND_PERMISSIBLE * permissible, &MPA))));
         }
         Ok(())
     }

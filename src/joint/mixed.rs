@@ -62,15 +62,15 @@ impl Contact {
         if computed > surface.dry_friction * (1.0 + 1e-12) {
             return Err(Error::new(
                 Code::Inconsistent,
-                "friction",
+                "dry_friction",
                 format!(
                     "the oiled pair would rub harder ({computed:.4}) than the dry one ({:.4}): give a dry friction above \
                      boundary and limiting friction of the oil",
                     surface.dry_friction
                 ),
             )
-            .number(computed)
-            .limit(format!("at most {}", surface.dry_friction)));
+            .number(surface.dry_friction)
+            .limit(format!("at least {computed:.4}")));
         }
         Ok(Friction {
             coefficient: computed.clamp(LEAST_FRICTION, surface.dry_friction.max(LEAST_FRICTION)),

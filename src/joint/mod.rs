@@ -43,7 +43,7 @@ pub mod reynolds;
 mod sharing;
 mod survey;
 
-pub use arc::ContactArc;
+pub use arc::{ContactArc, HARDEST_CONTACT};
 pub use asperity::{asperity_integral, asperity_stiffness, combined_roughness};
 pub use contact::{Cautions, Contact, articulating, articulating_in_full, rolling, rolling_in_full};
 pub use film::*;

@@ -1,6 +1,8 @@
 //! What a joint is made of and what happens to it: the pair of steel cylinders, their surfaces, the oil, one turn.
 
 use crate::error::{Code, Error, Result};
+use crate::quantity::show::{in_unit, number};
+use crate::quantity::unit::MM;
 
 /// Elastic constants of pin, bush and roller, taken as the same steel.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -47,12 +49,14 @@ impl Pair {
                 Code::Clearance,
                 "bore",
                 format!(
-                    "a bore of {bore} m does not clear the cylinder of {diameter} m in it: the bore must be the larger"
+                    "a bore of {} does not clear the cylinder of {} in it: the bore must be the larger",
+                    in_unit(bore, &MM),
+                    in_unit(diameter, &MM)
                 ),
             )
             .number(bore)
             .unit("m")
-            .limit(format!("more than {diameter} m")));
+            .limit(format!("above {}", in_unit(diameter, &MM))));
         }
         let pair = Pair {
             radius: diameter / 2.0,
@@ -61,23 +65,25 @@ impl Pair {
             conformity,
             elasticity: STEEL,
         };
-        let outside = |what: &str, value: f64, limit: &str| {
+        let outside = |field: &str, value: f64, ratio: String, low: f64, high: f64| {
+            let limit = format!("{} to {}", in_unit(low, &MM), in_unit(high, &MM));
             Error::new(
                 Code::BeyondModel,
-                what,
-                format!(
-                    "the {what} is {value:.4}, and film and contact models hold for {limit}: check diameters and length"
-                ),
+                field,
+                format!("{ratio}, which is outside film and contact models: check diameters and length"),
             )
             .number(value)
+            .unit("m")
             .limit(limit)
         };
         let clearance_ratio = pair.radial_clearance / pair.radius;
         if !(1e-4..=0.2).contains(&clearance_ratio) {
-            return Err(outside("clearance ratio", clearance_ratio, "0.0001 to 0.2"));
+            let ratio = format!("the clearance is {} of the diameter", number(clearance_ratio));
+            return Err(outside("bore", bore, ratio, diameter * (1.0 + 1e-4), diameter * 1.2));
         }
         if !(0.2..=10.0).contains(&pair.length_to_diameter()) {
-            return Err(outside("length to diameter ratio", pair.length_to_diameter(), "0.2 to 10"));
+            let ratio = format!("the joint is {} diameters long", number(pair.length_to_diameter()));
+            return Err(outside("length", length, ratio, 0.2 * diameter, 10.0 * diameter));
         }
         Ok(pair)
     }

@@ -46,7 +46,7 @@ macro_rules! event_noun { ($declare:ident) => { $declare! {
         viscosity_mpa_s as viscosity: f64 [MPA_S] "dynamic viscosity at this temperature" { symbol: "η", formula: "ν(ϑ) × ρ(ϑ), ϑ = {joint.events.temperature_c}", source: "ASTM D341; ASTM D1250", class: Class::Derived }
         pressure_mpa as pressure: f64 [MPA] "nominal bearing pressure of the pin in its bush"
             { symbol: "p", formula: "{joint.events.tension_n} / ({chain.pin_diameter_mm} × {chain.joint_length_mm})", source: "projected-area convention of machine design; ISO 10823:2004", class: Class::Derived }
-        contact_pressure_mpa as contact_pressure: f64 [MPA] "mean pressure in the strip that carries the load"
+        contact_pressure_mpa as contact_pressure: f64 [MPA] "mean pressure in the strip that carries the load; at the ends of a bush up to four times as much where the pin bends"
             { symbol: "p_c", formula: "w / (2 R sin(θ/2)), w = {joint.events.tension_n} / {chain.joint_length_mm}, θ/2 from conformal contact with clearance ({chain.bush_bore_mm} − {chain.pin_diameter_mm})/2", source: "Persson 1964; Ciavarella and Decuzzi 2001", class: Class::FromMemory }
         film_um as film: f64 [UM] "oil film at the effective fill" { symbol: "h", formula: "{surface.film_factor} × {fill.effective_fill}^{surface.starvation_exponent} × film of the flooded joint", source: FILM, class: Class::Closure }
         lambda_ratio as lambda: f64 [ONE] "film over roughness" { symbol: "Λ", formula: "{joint.events.film_um} / {surface.roughness_um}", source: FILM, class: Class::Closure }
@@ -85,7 +85,7 @@ macro_rules! joint_state_noun { ($declare:ident) => { $declare! {
         mu_joint as mu_joint: Vec<(i64, f64)> [ONE] "friction coefficient of pin in bush by section" { symbol: "µ_j", formula: "mean of entry and exit of {joint.events.friction}, or {friction.joint}", source: SHARING, class: Class::Closure }
         mu_joint_drive as mu_joint_drive: f64 [ONE] "friction coefficient of pin in bush at the drive" { formula: "{joint.mu_joint} of the drive", source: SHARING, class: Class::Closure }
         roller as roller: Vec<RollerContact> [WORD] "rollers of each straight that runs on them" {}
-        plate_track as plate_track: f64 [ONE] "friction coefficient of side plates on their track" { symbol: "µ_pt", formula: "{friction.plate_track}, or towards {friction.plate_track_oiled} with fill {fill.effective_fill} where {friction.track_oiled}", source: "closure of our own", class: Class::Closure }
+        plate_track as plate_track: f64 [ONE] "friction coefficient of side plates on their track" { symbol: "µ_pt", formula: "{friction.plate_track}, or towards {friction.plate_track_oiled} with fill {fill.effective_fill} where {friction.track_oiled}", source: "oil of the joints creeps to the track and makes the same boundary layer there", spread: "anything between the two coefficients", class: Class::Closure }
         rounds as rounds: i64 [ONE] "rounds of friction and pull until they agreed" {}
     }
 } } }

@@ -5,6 +5,8 @@ use super::asperity::{
 };
 use crate::error::{Code, Error, Result};
 use crate::numeric::root;
+use crate::quantity::show::in_unit;
+use crate::quantity::unit::MPA;
 
 /// Who carries, and how far the surfaces stay apart.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -96,13 +98,15 @@ fn beyond_asperities(contact_pressure: f64, asperity_stiffness: f64) -> Error {
         Code::BeyondModel,
         "contact pressure",
         format!(
-            "a contact pressure of {contact_pressure:.3e} Pa flattens asperities of {asperity_stiffness:.3e} Pa beyond what \
-             rough contact can say: check the load, or give stiffer asperities"
+            "a contact pressure of {} flattens asperities of {} stiffness beyond what rough contact can say: check the \
+             load, or give stiffer asperities",
+            in_unit(contact_pressure, &MPA),
+            in_unit(asperity_stiffness, &MPA)
         ),
     )
     .number(contact_pressure)
     .unit("Pa")
-    .limit(format!("at most {:.3e} Pa", DEEPEST * asperity_stiffness))
+    .limit(format!("at most {}", in_unit(DEEPEST * asperity_stiffness, &MPA)))
 }
 
 #[cfg(test)]

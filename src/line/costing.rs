@@ -52,6 +52,7 @@ pub(super) fn cost_of(
     };
     let items = yearly(&quantities, &prices);
     CostSi {
+        currency: costs.currency.clone(),
         oil: items.oil,
         application_labour: items.application_labour,
         energy: items.energy,

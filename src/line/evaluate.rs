@@ -1,6 +1,7 @@
 //! The whole job on one page: from a survey to what the line's chain goes through and what that costs.
 
 use super::Line;
+use super::blame::blame;
 use super::checked::Checked;
 use super::costing::cost_of;
 use super::course::Course;
@@ -28,6 +29,10 @@ use crate::error::Result;
 /// # Ok::<(), pinfilm::Error>(())
 /// ```
 pub fn evaluate(line: &Line) -> Result<Evaluation> {
+    computed(line).map_err(|error| blame(error, line)) //              in the names and on the lines of this survey
+}
+
+fn computed(line: &Line) -> Result<Evaluation> {
     let survey = Checked::new(line)?; //                               ranges, units → SI, once
     let course = Course::lay_out(&survey)?; //                         joints, times, temperature, events
     let oiling = Oiling::of(&survey, &course)?; //                     what a joint holds, loses, lets in

@@ -4,6 +4,7 @@
 //! numbers that a room takes and calls it; the formulas are in the rooms. The only fixed point is in `settle.rs`.
 
 mod application;
+mod blame;
 mod cautions;
 mod checked;
 mod costing;

@@ -19,8 +19,8 @@ use crate::joint::{EventKind, EventSi, JointState, JointStateSi, RollerContactSi
 use crate::lubrication::fill::demand;
 use crate::lubrication::loss::{after_wash_fill, solids_rate, time_to_block};
 use crate::lubrication::{FillState, FillStateSi, LossPartsSi, LubricationSi};
-use crate::quantity::Field;
 use crate::quantity::unit::ONE;
+use crate::quantity::{Field, only_numbers};
 use crate::supply::{SupplyState, SupplyStateSi};
 use crate::wear::{WearState, WearStateSi};
 use std::borrow::Cow;
@@ -70,12 +70,13 @@ pub(super) fn report(
         .map(|note| Warning {
             code: Cow::Borrowed(note.code),
             field: Cow::Owned(note.field),
-            value: (!note.value.is_nan()).then_some(note.value),
+            value: note.value.is_finite().then_some(note.value),
             unit: Cow::Borrowed(note.unit),
             limit: Cow::Owned(note.limit),
             message: Cow::Owned(note.message),
         })
         .collect();
+    only_numbers(&result)?;
     Ok(result)
 }
 

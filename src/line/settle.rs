@@ -142,7 +142,7 @@ impl<'a> Bearing<'a> {
                     ),
                 ));
             };
-            let pair = Pair::new(chain.bush_diameter, bore, width, line.surface.conformity)?;
+            let pair = Pair::new(chain.bush_diameter, bore, width, line.surface.conformity).map_err(of_roller)?;
             let pair = Pair { elasticity: self.pair.elasticity, ..pair };
             let temperature = course.temperatures.sections[place.section].mean;
             let viscosity = oiling.liquid.dynamic_viscosity(temperature)?;
@@ -164,6 +164,12 @@ impl<'a> Bearing<'a> {
         }
         Ok(list)
     }
+}
+
+/// Says that the pair is that of bush and roller, where rooms speak of any pair.
+fn of_roller(mut error: Error) -> Error {
+    error.field += " of the roller";
+    error
 }
 
 /// Says at which section a contact failed.

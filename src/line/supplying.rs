@@ -46,7 +46,10 @@ pub(super) fn supply_of(survey: &Checked, course: &Course, oiling: &Oiling, reac
         .zip(supply.air_pressure)
         .map(|(ratio, air)| outlet_pressure(ratio, air, supply.pump_efficiency));
     if let (Some(length), Some(bore), Some(coldest)) = (supply.line_length, supply.line_bore, supply.coldest) {
-        let viscosity = oiling.liquid.dynamic_viscosity(coldest)?;
+        let viscosity = oiling.liquid.dynamic_viscosity(coldest).map_err(|mut error| {
+            error.field = "supply.coldest_c".into();
+            error
+        })?;
         if let Some(flow) = flow {
             let drop = line_drop(&[Segment { length, bore, flow }], viscosity, oiling.liquid.density(coldest))?;
             state.line_drop = Some(drop.pressure);

@@ -38,11 +38,14 @@ macro_rules! duty_noun { ($declare:ident) => { $declare! {
         surroundings as surroundings: Surroundings [WORD = Surroundings::Dry] "what the chain works in: dry, dusty, wash_down, oven or freezer" {}
         food_contact as food_contact: bool [WORD = false] "whether open food is near the chain" {}
         dust_factor as dust_factor: f64 [ONE = 1.0] "wear over that of a clean line: clean 1, light dust 2, dusty 5, abrasive 15"
-            { allowed: between(0.1, 1000.0), usual: between(1.0, 50.0), spread: "factor 2.5, lognormal", class: Class::Closure }
+            { allowed: between(0.1, 1000.0), usual: between(1.0, 50.0), spread: "factor 2.5, lognormal", class: Class::Closure,
+              source: "multiplies all wear coefficients; level by judgement" }
         water_factor as water_factor: f64 [ONE = 1.0] "wear over that of a dry line: dry 1, damp 1.5, wash-down 3, caustic 5"
-            { allowed: between(0.1, 1000.0), usual: between(1.0, 20.0), spread: "factor 2, lognormal", class: Class::Closure }
+            { allowed: between(0.1, 1000.0), usual: between(1.0, 20.0), spread: "factor 2, lognormal", class: Class::Closure,
+              source: "multiplies all wear coefficients; level by judgement" }
         dust_loss_per_s as dust_loss: f64 [PER_S = 0.0] "oil taken up by dust: clean 0, dusty 1e-6, very dusty 5e-6"
-            { allowed: between(0.0, 1.0), usual: between(0.0, 1e-5), class: Class::Closure }
+            { allowed: between(0.0, 1.0), usual: between(0.0, 1e-5), spread: "factor 5", class: Class::Closure,
+              source: "settling dust takes up oil at a constant rate; level by judgement" }
         wash_interval_h as wash_interval: Option<f64> [H = None] "calendar time between washes" { allowed: up_to(0.0, 1e6) }
         wash_removed_share as wash_removed_share: f64 [ONE = 0.6] "share of the oil in a joint that a wash removes"
             { allowed: between(0.0, 0.999), usual: between(0.2, 0.95), spread: "0.2 to 0.95, beta", class: Class::CommonPractice }
@@ -56,7 +59,10 @@ macro_rules! line_noun {
     ($declare:ident) => {
         $declare! {
             /// One conveyor line as it was surveyed: the input of `evaluate`.
-            Line / LineSi, "" {
+            ///
+            /// The settings `friction`, `surface`, `joint`, `fill` and `wear` may be left out: they are then those that their
+            /// classes give without arguments. So may `supply`, where there is none.
+            Line / LineSi, "", keeps: lines {
                 name as name: Word [WORD] "name of the line" {}
                 chain as chain: Chain [WORD] "the chain" {}
                 circuit as circuit: Circuit [WORD] "the loop" {}
@@ -66,11 +72,11 @@ macro_rules! line_noun {
                 drive as drive: Drive [WORD] "motor and gear" {}
                 costs as costs: Costs [WORD] "prices and yearly work" {}
                 supply as supply: Option<Supply> [WORD = None] "reservoir, pump, line, cable" {}
-                friction as friction: Friction [WORD] "friction of each pair" {}
-                surface as surface: Surface [WORD] "surfaces of the joints" {}
-                joint as joint: Joint [WORD] "wetting of the joints" {}
-                fill as fill: Fill [WORD] "what oil does in a joint" {}
-                wear as wear: Wear [WORD] "wear coefficients" {}
+                friction as friction: Friction [WORD = Friction::default()] "friction of each pair" {}
+                surface as surface: Surface [WORD = Surface::default()] "surfaces of the joints" {}
+                joint as joint: Joint [WORD = Joint::default()] "wetting of the joints" {}
+                fill as fill: Fill [WORD = Fill::default()] "what oil does in a joint" {}
+                wear as wear: Wear [WORD = Wear::default()] "wear coefficients" {}
             }
         }
     };

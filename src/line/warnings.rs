@@ -9,6 +9,7 @@ use super::settle::Settled;
 use crate::circuit::{Finding, breakaway, inspect_layout, inspect_march, strength};
 use crate::drive::{BREAKAWAY_CAUTION, breakaway_share};
 use crate::error::{Code, Error, Result};
+use crate::joint::HARDEST_CONTACT;
 use crate::lubrication::{Clock, LubricationSi};
 use crate::quantity::Notes;
 use crate::quantity::show::brief as number;
@@ -17,6 +18,8 @@ use crate::wear::{JUMP_WARNING_SHARE, TEMPERING_TEMPERATURE, tip_elongation, wea
 
 /// Lock risk above which a timer is not to be trusted. Closure of our own.
 const LOCK_RISK: f64 = 0.05;
+/// Contact pressure at the ends of the bush of a bent pin, over the computed one, at most.
+const BENT_PIN: f64 = 4.0;
 /// Fill below which oil at its lowest is called starved: the floor of the survey decides.
 const OUTLET_USE: f64 = 0.8;
 /// Days to refill below which the reservoir is small. Common practice.
@@ -55,6 +58,7 @@ pub(super) fn warnings(
     // What to do something about first, what to know about the models last.
     of_oil(&mut notes, &survey, oiling, result)?;
     findings.iter().for_each(|finding| of_circuit(&mut notes, finding));
+    of_curves(&mut notes, &findings);
     of_joints(&mut notes, settled, result);
     of_wear(&mut notes, &survey, course, result);
     of_drive(&mut notes, &survey, driving, start.pull, result);
@@ -85,8 +89,7 @@ fn of_circuit(notes: &mut Notes, finding: &Finding) {
         Finding::LargeSag { section, sag_share } => notes.warn("large_sag", format!("circuit.sections.{section}"), sag_share * 100.0, "%", "at most 5 % of the span",
             if sag_share.is_finite() { format!("The chain of section {section} sags by {} % of its span: more take-up or more idlers.", number(sag_share * 100.0)) }
             else { format!("The chain of section {section} hangs without tension.") }),
-        Finding::CurveWeight { section, weight_share } => notes.warn("curve_weight", format!("circuit.sections.{section}"), weight_share, "", "at most 0.2",
-            format!("In the vertical curve of section {section} the weight on a radian is {} of the tension; its friction is neglected.", number(weight_share))),
+        Finding::CurveWeight { .. } => {} // once for all curves
         Finding::ChainLifts { section, tension_over_weight } => notes.warn("chain_lifts", format!("circuit.sections.{section}"), tension_over_weight, "", "at most 1",
             format!("If the curve of section {section} is concave and has no hold-down, the chain lifts off it: tension is {} times the weight on a radian.", number(tension_over_weight))),
         Finding::TensionJump { section, share } => notes.warn("tension_jump", format!("circuit.sections.{section}"), share * 100.0, "%", "at most 2 %",
@@ -102,11 +105,27 @@ fn of_circuit(notes: &mut Notes, finding: &Finding) {
     }
 }
 
+/// Vertical curves whose weight presses on the track, together.
+fn of_curves(notes: &mut Notes, findings: &[Finding]) {
+    let heavy = findings.iter().filter_map(|finding| match finding {
+        Finding::CurveWeight { section, weight_share } => Some((*section, *weight_share)),
+        _ => None,
+    });
+    let heavy: Vec<(usize, f64)> = heavy.collect();
+    let Some(&(worst, most)) = heavy.iter().max_by(|a, b| a.1.total_cmp(&b.1)) else { return };
+    let sections = heavy.iter().map(|(section, _)| section.to_string()).collect::<Vec<_>>().join(", ");
+    let message = format!(
+        "In the vertical curves of sections {sections} the weight on a radian is up to {} of the tension (section {worst}); its \
+         friction is neglected.",
+        number(most)
+    );
+    notes.warn("curve_weight", format!("circuit.sections.{worst}"), most, "", "at most 0.2", message);
+}
+
 fn of_joints(notes: &mut Notes, settled: &Settled, result: &Evaluation) {
     if settled.events.is_empty() {
         return;
     }
-    let worst = |index: usize| &result.joint.events[index];
     let first =
         |is: fn(&crate::joint::Cautions) -> bool| settled.events.iter().position(|joint| is(&joint.contact.cautions));
     if let Some(i) = first(|c| c.bearing_pressure) {
@@ -116,9 +135,12 @@ fn of_joints(notes: &mut Notes, settled: &Settled, result: &Evaluation) {
         notes.warn("bearing_pressure", "joint.events.pressure_mpa", highest, "MPa", format!("at most {} MPa", number(limit)),
             format!("The bearing pressure of {} MPa is above the {} MPa that hardened pins are given (common practice, no source): expect fast wear; a larger chain or more strands.", number(highest), number(limit)));
     }
-    if let Some(i) = first(|c| c.pin_bending) {
-        notes.warn("pin_bending", "joint.events.contact_pressure_mpa", worst(i).contact_pressure_mpa, "MPa", "",
-            "The pin bends more than the contact gives, so the ends of the bush carry one to four times the computed contact pressure.");
+    let bent = settled.events.iter().filter(|joint| joint.contact.cautions.pin_bending);
+    let hardest = bent.map(|joint| joint.contact.arc.mean_pressure).fold(0.0, f64::max);
+    if BENT_PIN * hardest > HARDEST_CONTACT {
+        let limit = MPA.from_si(HARDEST_CONTACT / BENT_PIN);
+        notes.warn("pin_bending", "joint.events.contact_pressure_mpa", MPA.from_si(hardest), "MPa", format!("at most {} MPa", number(limit)),
+            "The pin bends more than the contact gives, so the ends of the bush carry up to four times the computed contact pressure: there it may be more than steel stands.");
     }
     if first(|c| c.brief_turn).is_some() {
         notes.warn("brief_turn", "joint.events.film_um", f64::NAN, "µm", "",
@@ -133,11 +155,6 @@ fn of_joints(notes: &mut Notes, settled: &Settled, result: &Evaluation) {
             "above 0 N",
             "Some joints articulate without tension: boundary friction is taken there, and no wear.",
         );
-    }
-    let most = result.joint.events.iter().map(|event| event.lambda_fill_1).fold(0.0, f64::max);
-    if most < 1.0 {
-        notes.warn("boundary_lubrication", "joint.events.lambda_ratio", most, "", "1 for mixed, 3 for full film",
-            format!("Film theory says boundary lubrication: even full joints reach a film of only {} of the roughness. Supply and additive decide friction and wear here; viscosity decides whether oil gets in and stays.", number(most)));
     }
     if settled.rounds > 100 {
         notes.warn(
@@ -154,8 +171,18 @@ fn of_joints(notes: &mut Notes, settled: &Settled, result: &Evaluation) {
 fn of_oil(notes: &mut Notes, survey: &Checked, oiling: &Oiling, result: &Evaluation) -> Result<()> {
     let fill = &result.fill;
     if fill.never_reached > 0.0 {
-        notes.warn("joints_never_reached", "fill.never_reached", fill.never_reached, "", "0",
-            format!("{} % of the joints never get oil. They run dry, and their wear decides the life of the chain whatever the mean says.", number(fill.never_reached * 100.0)));
+        let mut message = format!(
+            "{} % of the joints never get oil. They run dry, and their wear decides the life of the chain whatever the mean says.",
+            number(fill.never_reached * 100.0)
+        );
+        // A timer that is locked at the surveyed speed may not be so at the real one.
+        if let Some(risk) = fill.lock_risk.filter(|risk| *risk > 0.0 && *risk < 1.0) {
+            message += &format!(
+                " That takes timer and speed as surveyed, and so do life and cost here; within the speed tolerance a stretch waits too long at only {} % of the possible errors: look which joints are dry.",
+                number(risk * 100.0)
+            );
+        }
+        notes.warn("joints_never_reached", "fill.never_reached", fill.never_reached, "", "0", message);
     }
     if let Some(share) = fill.never_reached_if_miscounted.filter(|share| *share > fill.never_reached) {
         notes.warn("count_decides", "fill.never_reached_if_miscounted", share, "", "0",
@@ -253,8 +280,18 @@ fn of_oil(notes: &mut Notes, survey: &Checked, oiling: &Oiling, result: &Evaluat
         notes.warn("residue", "fill.residue_years", years, "years", "at least 2 years",
             format!("What evaporates and oxidises may block half of the clearance in {} years: an oil that leaves less residue.", number(years)));
     }
+    // What is true of nearly every line is said once.
+    let most = result.joint.events.iter().map(|event| event.lambda_fill_1).fold(0.0, f64::max);
+    let boundary = if most < 1.0 && !result.joint.events.is_empty() {
+        format!(
+            "Even full joints reach a film of only {} of the roughness: this is boundary lubrication, where supply and additive decide friction and wear, and viscosity whether oil gets in and stays. ",
+            number(most)
+        )
+    } else {
+        String::new()
+    };
     let widest = "Loss rate, capture and dry wear coefficient are uncertain by factors of 5 to 30 until they are calibrated: one elongation reading is worth more than all tables.";
-    notes.warn("uncalibrated", "fill.loss_rate_per_h", fill.loss_rate_per_h, "1/h", "", widest);
+    notes.warn("uncalibrated", "fill.loss_rate_per_h", fill.loss_rate_per_h, "1/h", "", boundary + widest);
     Ok(())
 }
 

@@ -53,12 +53,12 @@ fn in_reach(viscosity: f64, least: f64) -> Result<f64> {
         Code::OutOfRange,
         "viscosity",
         format!(
-            "a viscosity of {given} mm2/s cannot be blended: the rule needs more than {least} mm2/s; check the unit"
+            "a viscosity of {given} mm²/s cannot be blended: the rule needs more than {least} mm²/s; check the unit"
         ),
     )
     .number(given)
-    .unit("mm2/s")
-    .limit(format!("more than {least} mm2/s")))
+    .unit("mm²/s")
+    .limit(format!("more than {least} mm²/s")))
 }
 
 #[cfg(test)]

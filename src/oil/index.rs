@@ -56,11 +56,11 @@ pub fn viscosity_index(viscosity_40: f64, viscosity_100: f64) -> Result<f64> {
             Code::Inconsistent,
             "viscosity_100",
             format!(
-                "{v40} mm2/s at 40 °C and {v100} mm2/s at 100 °C: an oil is thinner at 100 °C; swap or correct them"
+                "{v40} mm²/s at 40 °C and {v100} mm²/s at 100 °C: an oil is thinner at 100 °C; swap or correct them"
             ),
         )
         .number(v100)
-        .unit("mm2/s")
+        .unit("mm²/s")
         .limit("less than the viscosity at 40 °C"));
     }
     let (l, h) = limits(v100)?;
@@ -103,13 +103,13 @@ pub fn viscosity_at_100(viscosity_40: f64, viscosity_index: f64) -> Result<f64> 
             Code::BeyondModel,
             "viscosity_40",
             format!(
-                "an oil of {v40} mm2/s at 40 °C and index {viscosity_index} would have less than 2 mm2/s at 100 °C, \
+                "an oil of {v40} mm²/s at 40 °C and index {viscosity_index} would have less than 2 mm²/s at 100 °C, \
                  where the viscosity index ends: give two measured viscosities instead of grade and index"
             ),
         )
         .number(v40)
-        .unit("mm2/s")
-        .limit("oils with at least 2 mm2/s at 100 °C")),
+        .unit("mm²/s")
+        .limit("oils with at least 2 mm²/s at 100 °C")),
     }
 }
 
@@ -127,11 +127,11 @@ fn limits(v100: f64) -> Result<(f64, f64)> {
         _ => Err(Error::new(
             Code::BeyondModel,
             "viscosity_100",
-            format!("{v100} mm2/s at 100 °C is below 2 mm2/s, where the viscosity index of ASTM D2270 begins"),
+            format!("{v100} mm²/s at 100 °C is below 2 mm²/s, where the viscosity index of ASTM D2270 begins"),
         )
         .number(v100)
-        .unit("mm2/s")
-        .limit("2 mm2/s and more")),
+        .unit("mm²/s")
+        .limit("2 mm²/s and more")),
     }
 }
 

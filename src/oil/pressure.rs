@@ -66,7 +66,7 @@ fn log_ratio(viscosity: f64) -> Result<f64> {
     }
     Err(Error::new(
         Code::BeyondModel,
-        "viscosity",
+        "dynamic_viscosity",
         format!(
             "a viscosity of {viscosity:e} Pa s is too low for Roelands' law of pressure and viscosity (2e-4 Pa s and \
              more): take a thicker oil or a lower temperature"

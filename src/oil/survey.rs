@@ -39,7 +39,7 @@ macro_rules! oil_noun { ($declare:ident) => { $declare! {
         oxidation_half_life_h as oxidation_half_life: f64 [H = 1000.0] "time in which half of the oil is oxidised at the reference temperature"
             { allowed: up_to(0.0, 1e7), spread: "factor 3, lognormal", class: Class::Closure, source: "level of a plain mineral oil" }
         oxidation_reference_c as oxidation_reference: f64 [C = 100.0] "temperature of that half life"
-            { allowed: between(-20.0, 300.0), class: Class::Closure, source: "rate doubles every 10 K: common practice" }
+            { allowed: between(-20.0, 300.0), spread: "none of its own: that of the half life", class: Class::Closure, source: "fixes the scale of the half life; the rate doubles every 10 K, common practice" }
         boundary_friction as boundary_friction: f64 [ONE = 0.12] "friction coefficient of oiled steel in boundary lubrication"
             { symbol: "µ_b", allowed: between(0.002, 1.0), usual: between(0.05, 0.2), spread: "0.08 to 0.16, triangular",
               class: Class::FromMemory, source: "steel on steel, mineral oil with additive" }
@@ -49,9 +49,9 @@ macro_rules! oil_noun { ($declare:ident) => { $declare! {
         boundary_transition_c as boundary_transition: f64 [C = 150.0] "temperature above which the boundary layer fails"
             { allowed: between(-20.0, 400.0), spread: "150 mineral, 230 ester; ± 30", class: Class::FromMemory, source: "additive practice" }
         residue_evaporation_share as residue_evaporation_share: f64 [ONE = 0.002] "share of the evaporated oil that stays as residue"
-            { allowed: between(0.0, 1.0), usual: between(0.0, 0.1), spread: "factor 3, lognormal", class: Class::Closure, source: "" }
+            { allowed: between(0.0, 1.0), usual: between(0.0, 0.1), spread: "factor 3, lognormal", class: Class::Closure, source: "varnish that the vapour leaves behind; level by judgement" }
         residue_oxidation_share as residue_oxidation_share: f64 [ONE = 0.05] "share of the oxidised oil that stays as residue"
-            { allowed: between(0.0, 1.0), usual: between(0.005, 0.3), spread: "factor 3, lognormal", class: Class::Closure, source: "" }
+            { allowed: between(0.0, 1.0), usual: between(0.005, 0.3), spread: "factor 3, lognormal", class: Class::Closure, source: "varnish and sludge of the oxidised oil; level by judgement" }
         flash_point_c as flash_point: Option<f64> [C = None] "flash point"
             { allowed: between(40.0, 400.0), source: "ISO 2592" }
         pour_point_c as pour_point: Option<f64> [C = None] "pour point"

@@ -40,14 +40,14 @@ impl ViscosityLine {
         if temperature_1 == temperature_2 {
             return Err(Error::new(
                 Code::Inconsistent,
-                "temperature",
+                "temperature_2",
                 format!(
                     "both viscosities are given at {temperature_1} °C: a viscosity line needs two different \
                      temperatures, usually 40 and 100 °C"
                 ),
             )
             .number(temperature_2)
-            .unit("degC")
+            .unit("°C")
             .limit("two different temperatures"));
         }
         let (log_1, log_2) = (log_kelvin(temperature_1), log_kelvin(temperature_2));
@@ -56,14 +56,14 @@ impl ViscosityLine {
         if slope.is_nan() || slope <= 0.0 {
             return Err(Error::new(
                 Code::Inconsistent,
-                "viscosity",
+                "viscosity_2",
                 format!(
-                    "{first} mm2/s at {temperature_1} °C and {second} mm2/s at {temperature_2} °C: an oil is thinner \
+                    "{first} mm²/s at {temperature_1} °C and {second} mm²/s at {temperature_2} °C: an oil is thinner \
                      where it is hotter; check which viscosity belongs to which temperature"
                 ),
             )
             .number(second)
-            .unit("mm2/s")
+            .unit("mm²/s")
             .limit("the lower viscosity at the higher temperature"));
         }
         Ok(ViscosityLine { log_temperature: log_1, log_log_z: y_1, slope })
@@ -88,13 +88,13 @@ impl ViscosityLine {
                 Code::BeyondModel,
                 "temperature",
                 format!(
-                    "at {temperature} °C the viscosity line gives {viscosity:.3} mm2/s, outside what ASTM D341 covers \
-                     (0.21 mm2/s and more): take a temperature nearer to the two given points, or a thicker oil"
+                    "at {temperature} °C the viscosity line gives {viscosity:.3} mm²/s, outside what ASTM D341 covers \
+                     (0.21 mm²/s and more): take a temperature nearer to the two given points, or a thicker oil"
                 ),
             )
             .number(temperature)
-            .unit("degC")
-            .limit("temperatures at which the oil has at least 0.21 mm2/s"));
+            .unit("°C")
+            .limit("temperatures at which the oil has at least 0.21 mm²/s"));
         }
         Ok(viscosity * MM2_PER_S)
     }
@@ -129,11 +129,11 @@ fn covered(viscosity: f64) -> Result<f64> {
     Err(Error::new(
         Code::OutOfRange,
         "viscosity",
-        format!("a viscosity of {given} mm2/s is outside what ASTM D341 covers (0.21 to 2e7 mm2/s); check the unit"),
+        format!("a viscosity of {given} mm²/s is outside what ASTM D341 covers (0.21 to 2e7 mm²/s); check the unit"),
     )
     .number(given)
-    .unit("mm2/s")
-    .limit("0.21 to 2e7 mm2/s"))
+    .unit("mm²/s")
+    .limit("0.21 to 2e7 mm²/s"))
 }
 
 /// The exponential term that bends the line at low viscosity (mm2/s).

@@ -108,7 +108,8 @@ fn hash_of<T: Noun>(noun: &T) -> u64 {
 macro_rules! python_class {
     (
         $(#[doc = $doc:literal])+
-        $name:ident / $si:ident, $group:literal $(, consistent: $consistent:path)? {
+        $name:ident / $si:ident, $group:literal
+        $(, consistent: $consistent:path)? $(, defaults: $defaults:ident)? $(, keeps: $lines:ident)? {
             $( $field:ident as $plain:ident : $ty:ty [$unit:ident $($eq:tt $default:expr)?] $means:literal
                { $($key:ident : $value:expr),* $(,)? } )+
         }
@@ -217,13 +218,17 @@ impl<'a, 'py> FromPyObject<'a, 'py> for Source {
     fn extract(object: Borrowed<'a, 'py, PyAny>) -> PyResult<Self> {
         if let Ok(text) = object.extract::<String>() {
             let is_name = !text.contains('\n') && [".toml", ".json"].iter().any(|ending| text.ends_with(ending));
-            return Ok(Source(if is_name { std::fs::read_to_string(text)? } else { text }));
+            return if is_name { Source::of_file(text.as_ref()) } else { Ok(Source(text)) };
         }
-        Ok(Source(std::fs::read_to_string(object.extract::<std::path::PathBuf>()?)?))
+        Source::of_file(&object.extract::<std::path::PathBuf>()?)
     }
 }
 
 impl Source {
+    fn of_file(path: &std::path::Path) -> PyResult<Self> {
+        Ok(Source(Tree::text(std::fs::read(path)?)?))
+    }
+
     fn read(self) -> PyResult<String> {
         Ok(self.0)
     }

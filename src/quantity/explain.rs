@@ -194,7 +194,7 @@ impl Known<'_> {
         if text == "–" {
             return "not given".into();
         }
-        if row.unit.label.is_empty() { text } else { format!("{text} {}", row.unit.label) }
+        if row.unit.label.is_empty() { text } else { format!("{text} {}", row.unit.label_in(self.tree.currency())) }
     }
 
     /// One number of a formula: `name` is relative to the evaluation that `full` belongs to.

@@ -38,11 +38,11 @@ pub use datum::{Datum, Put, no_such_path, put_at, registered, row_of, steps, val
 pub use explain::{Explanation, Ingredient, explain};
 pub use field::{Field, Named, Place, Word, nearest};
 pub use note::{Caution, Note, Notes};
-pub use noun::{Noun, checked, missing_word, only_known, unknown_word, word};
+pub use noun::{Noun, checked, missing_word, only_known, only_numbers, unknown_word, word};
 pub use outcome::OUTCOMES;
 #[cfg(feature = "python")]
 pub(crate) use outcome::outcomes;
 pub use row::{Class, Range, Row, above, any, at_least, between, up_to};
-pub use tree::{Tree, Value};
+pub use tree::{Lines, Tree, Value};
 pub use unit::Unit;
 pub use words::{Access, Side};

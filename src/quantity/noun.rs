@@ -2,8 +2,8 @@
 
 use super::field::Place;
 use super::tree::{Tree, Value};
-use super::{Field, Notes, Row, nearest};
-use crate::error::{Code, Error, Result};
+use super::{Field, Notes, Row, nearest, show};
+use crate::error::{Code, Error, Given, Result};
 
 /// A named group of quantities: what a survey or a result is made of.
 pub trait Noun: Field {
@@ -18,6 +18,9 @@ pub trait Noun: Field {
 
     /// Reads survey data; `tag` is a key that belongs to the enclosing choice and not to this noun.
     fn read_tagged(tree: &Tree, place: &Place, tag: Option<&str>) -> Result<Self>;
+
+    /// Checks what was computed: every field but those that are kept for reference only, such as the survey of a result.
+    fn check_computed(&self, notes: &mut Notes) -> Result<()>;
 
     /// Reads survey data that stands alone.
     fn from_tree(tree: &Tree) -> Result<Self> {
@@ -60,19 +63,26 @@ pub fn only_known(tree: &Tree, place: &Place, rows: &[Row], noun: &str, tag: Opt
 /// Declares a noun: struct, SI twin, register rows, reading, writing, checking, converting.
 ///
 /// A line is `public_name as plain_name: type [UNIT] "what it means" { row settings }`; `[UNIT = default]` where a
-/// survey may leave it out.
+/// survey may leave it out. `defaults: all` after the group where every row has one: the noun is then `Default`.
+/// `keeps: lines` keeps the lines of the file that it was read from, for errors that come later.
 #[macro_export]
 macro_rules! noun {
     (
         $(#[doc = $doc:literal])+
-        $name:ident / $si:ident, $group:literal $(, consistent: $consistent:path)? {
+        $name:ident / $si:ident, $group:literal
+        $(, consistent: $consistent:path)? $(, defaults: $defaults:ident)? $(, keeps: $lines:ident)? {
             $( $field:ident as $plain:ident : $ty:ty [$unit:ident $($eq:tt $default:expr)?] $means:literal
                { $($key:ident : $value:expr),* $(,)? } )+
         }
     ) => {
         $(#[doc = $doc])+
         #[derive(Debug, Clone, PartialEq)]
-        pub struct $name { $( #[doc = $means] pub $field: $ty ),+ }
+        pub struct $name {
+            $( #[doc = $means] pub $field: $ty, )+
+            $( #[doc = "Where its values stood in the file it was read from."] pub $lines: $crate::quantity::Lines, )?
+        }
+
+        $crate::noun!(@default_impl [$($defaults)?] $name { $( $field: $ty [$($default)?] )+ });
 
         #[doc = concat!("[`", stringify!($name), "`] in SI, under the trade's plain names.")]
         #[derive(Debug, Clone)]
@@ -100,7 +110,7 @@ macro_rules! noun {
                 $crate::quantity::only_known(tree, place, Self::ROWS, stringify!($name), tag)?;
                 let mut rows = Self::ROWS.iter();
                 let mut next = || rows.next().unwrap_or(&$crate::quantity::Row::BLANK);
-                let noun = Self { $( $field: {
+                let noun = Self { $( $lines: $crate::quantity::Lines::of(tree), )? $( $field: {
                     let row = next();
                     let place = place.then(stringify!($field));
                     match tree.get(stringify!($field)) {
@@ -116,6 +126,15 @@ macro_rules! noun {
                     })?;
                 )?
                 Ok(noun)
+            }
+
+            fn check_computed(&self, notes: &mut $crate::quantity::Notes) -> $crate::Result<()> {
+                let place = $crate::quantity::Place::root("");
+                let mut rows = Self::ROWS.iter();
+                $( if let Some(row) = rows.next().filter(|row| !row.aside) {
+                    $crate::quantity::Field::check(&self.$field, &place.then(stringify!($field)), row, notes)?;
+                } )+
+                Ok(())
             }
         }
 
@@ -173,7 +192,10 @@ macro_rules! noun {
             }
             #[inline]
             fn public(si: $si, _: &$crate::quantity::Unit) -> Self {
-                Self { $( $field: <$ty as $crate::quantity::Field>::public(si.$plain, &$crate::quantity::unit::$unit) ),+ }
+                Self {
+                    $( $lines: $crate::quantity::Lines::default(), )?
+                    $( $field: <$ty as $crate::quantity::Field>::public(si.$plain, &$crate::quantity::unit::$unit) ),+
+                }
             }
             fn repr(&self) -> String {
                 let mut given: Vec<String> = Vec::new();
@@ -206,6 +228,14 @@ macro_rules! noun {
                     let path = if path.is_empty() { String::new() } else { format!("{path}.") };
                     <$ty as $crate::quantity::Field>::register(path + stringify!($field), row, out);
                 } )+
+            }
+        }
+    };
+    (@default_impl [] $name:ident { $($rows:tt)* }) => {};
+    (@default_impl [all] $name:ident { $( $field:ident: $ty:ty [$default:expr] )+ }) => {
+        impl Default for $name {
+            fn default() -> Self {
+                Self { $( $field: $default ),+ }
             }
         }
     };
@@ -280,8 +310,16 @@ macro_rules! choice {
 pub fn word<'a>(tree: &'a Tree, place: &Place, row: &Row, words: &[&str]) -> Result<&'a str> {
     match &tree.value {
         Value::Text(text) => Ok(text),
-        _ => Err(super::field::wrong_type(tree, place, row, &format!("one of {}", words.join(", ")))),
+        _ => {
+            let row = Row { means: without_choices(row), ..*row };
+            Err(super::field::wrong_type(tree, place, &row, &format!("one of {}", words.join(", "))))
+        }
     }
+}
+
+/// What a row means, without the choices that it may list after a colon.
+fn without_choices(row: &Row) -> &'static str {
+    row.means.split(':').next().unwrap_or(row.means)
 }
 
 /// The error for a word that is not one of the choices.
@@ -289,7 +327,7 @@ pub fn unknown_word(word: &str, place: &Place, row: &Row, words: &[&str], line: 
     let path = place.path();
     let near = nearest(word, words.iter().copied()).map_or_else(String::new, |near| format!(" Did you mean {near:?}?"));
     let limit = format!("one of {}", words.join(", "));
-    let message = format!("{path} = {word:?} is not a choice: {} must be {limit}.{near}", row.means);
+    let message = format!("{path} = {word:?} is not a choice: {} must be {limit}.{near}", without_choices(row));
     Error::new(Code::UnknownChoice, path, message).text_value(word).limit(limit).at_line(line)
 }
 
@@ -397,6 +435,31 @@ pub fn missing_word(tree: &Tree, place: &Place, row: &Row, words: &[&str]) -> Er
     Error::new(Code::Missing, &path, format!("{path} is missing: {} must be {limit}", row.means))
         .limit(limit)
         .at_line(tree.line)
+}
+
+/// Refuses a result with a number that is infinite or none, naming the first, and what it is computed from.
+pub fn only_numbers<T: Noun>(result: &T) -> Result<()> {
+    result.check_computed(&mut Notes::default()).map_err(|mut error| {
+        let steps: Vec<&str> = error.field.split('.').filter(|step| step.parse::<usize>().is_err()).collect();
+        let path = steps.join(".");
+        let mut rows = Vec::new();
+        T::register(String::new(), &Row::BLANK, &mut rows);
+        let row = rows.into_iter().find(|(known, _)| *known == path).map_or(&Row::BLANK, |(_, row)| row);
+        let value = match *error.value {
+            Given::Number(number) => show::quantity(number, row.unit),
+            _ => "no number".into(),
+        };
+        error.is_result = true;
+        error.limit = "a finite number".into();
+        error.message = format!(
+            "{} comes out as {value} ({}): some values of this survey are too extreme together",
+            error.field, row.means
+        );
+        if !row.formula.is_empty() {
+            error.message += &format!(". It is computed by {}", row.formula.replace(['{', '}'], ""));
+        }
+        error
+    })
 }
 
 /// Checks a noun that was built in code, and gathers warnings about unusual values.

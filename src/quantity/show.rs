@@ -44,6 +44,11 @@ pub fn quantity(value: f64, unit: &Unit) -> String {
     if unit.label.is_empty() { number(value) } else { format!("{} {}", number(value), unit.label) }
 }
 
+/// A value in SI, in a unit that people use.
+pub fn in_unit(si: f64, unit: &Unit) -> String {
+    quantity(unit.from_si(si), unit)
+}
+
 /// Text that is safe inside HTML.
 pub fn escaped(text: &str) -> String {
     let mut safe = String::with_capacity(text.len());
@@ -118,10 +123,12 @@ fn entries<T: Noun>(noun: &T) -> Vec<Entry> {
 /// A noun as a table of text: name, value, unit, meaning; nouns inside it under their own headings.
 pub fn text_table<T: Noun>(noun: &T) -> String {
     let entries = entries(noun);
+    let tree = noun.write();
+    let currency = tree.currency();
     let widest = |of: &dyn Fn(&Entry) -> usize| entries.iter().filter(|e| e.value.is_some()).map(of).max().unwrap_or(0);
     let name_width = widest(&|entry| 2 * entry.depth + entry.name.chars().count());
     let value_width = widest(&|entry| entry.value.as_ref().map_or(0, |value| value.chars().count())).min(24);
-    let unit_width = widest(&|entry| entry.row.unit.label.chars().count());
+    let unit_width = widest(&|entry| entry.row.unit.label_in(currency).chars().count());
     let mut text = String::new();
     for entry in &entries {
         let indent = "  ".repeat(entry.depth);
@@ -130,7 +137,7 @@ pub fn text_table<T: Noun>(noun: &T) -> String {
             None => format!("{indent}{}: {}", entry.name, entry.row.means),
             Some(value) => {
                 let name = format!("{indent}{}", entry.name);
-                let unit = entry.row.unit.label;
+                let unit = entry.row.unit.label_in(currency);
                 format!("{name:<name_width$}  {value:>value_width$} {unit:<unit_width$}  {}", entry.row.means)
             }
         };
@@ -147,6 +154,8 @@ pub fn html_table<T: Noun>(noun: &T) -> String {
          <th>unit</th><th>meaning</th></tr></thead><tbody>",
         escaped(T::NAME)
     );
+    let tree = noun.write();
+    let currency = tree.currency();
     for entry in entries(noun).iter().skip(1) {
         let (row, indent) = (entry.row, entry.depth.saturating_sub(1));
         html += &match &entry.value {
@@ -161,7 +170,7 @@ pub fn html_table<T: Noun>(noun: &T) -> String {
                 escaped(row.symbol),
                 escaped(&entry.name),
                 escaped(value),
-                escaped(row.unit.label),
+                escaped(&row.unit.label_in(currency)),
                 escaped(row.means)
             ),
         };

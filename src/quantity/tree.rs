@@ -4,6 +4,7 @@ use crate::error::{Code, Error, Result};
 use serde::de::{self, Deserialize, Deserializer, MapAccess, SeqAccess, Visitor};
 use serde::ser::{Serialize, SerializeMap, SerializeSeq, Serializer};
 use std::fmt;
+use std::sync::Arc;
 
 /// One value and the line of the file it stood on.
 #[derive(Debug, Clone)]
@@ -31,6 +32,36 @@ pub enum Value {
     List(Vec<Tree>),
     /// Keys and values, in their order.
     Table(Vec<(String, Tree)>),
+}
+
+/// The file that a survey was read from, kept to say on which line a value stood. It is no part of the survey: two surveys
+/// with the same values are equal, wherever they came from.
+#[derive(Debug, Clone, Default)]
+pub struct Lines(Option<Arc<Tree>>);
+
+impl PartialEq for Lines {
+    fn eq(&self, _: &Self) -> bool {
+        true
+    }
+}
+
+impl Lines {
+    /// The lines of survey data; nothing is kept of data that came from no file.
+    pub fn of(tree: &Tree) -> Lines {
+        Lines(tree.line.map(|_| Arc::new(tree.clone())))
+    }
+
+    /// The line of the value at a dotted path, or of the table that would hold it.
+    pub fn line_of(&self, path: &str) -> Option<usize> {
+        let mut here: &Tree = self.0.as_ref()?;
+        let mut line = None;
+        for step in path.split('.') {
+            let Some(next) = here.at(&[step]) else { break };
+            here = next;
+            line = here.line.or(line);
+        }
+        line
+    }
 }
 
 impl PartialEq for Tree {
@@ -92,6 +123,17 @@ impl Tree {
         }
     }
 
+    /// The currency of the first costs in here.
+    pub fn currency(&self) -> Option<&str> {
+        match &self.value {
+            Value::Table(entries) => entries.iter().find_map(|(key, tree)| match &tree.value {
+                Value::Text(text) if key == "currency" => Some(text.as_str()),
+                _ => tree.currency(),
+            }),
+            _ => None,
+        }
+    }
+
     /// Puts `new` at a dotted path, making tables on the way where there was nothing.
     pub fn put(&mut self, path: &str, new: Tree) -> Result<()> {
         let missing = |step: &str, has: String| {
@@ -123,6 +165,22 @@ impl Tree {
         }
         *here = new;
         Ok(())
+    }
+
+    /// The text of a file; survey files are UTF-8.
+    pub fn text(bytes: Vec<u8>) -> Result<String> {
+        String::from_utf8(bytes).map_err(|error| {
+            let good = error.utf8_error().valid_up_to();
+            let bytes = error.as_bytes();
+            let line = 1 + bytes[..good].iter().filter(|byte| **byte == b'\n').count();
+            let byte = bytes.get(good).copied().unwrap_or_default();
+            let message =
+                format!("the file is not UTF-8 text: byte {} of the file is {byte:#04x}. Save it as UTF-8", good + 1);
+            Error::new(Code::NotReadable, "", message)
+                .text_value(format!("{byte:#04x}"))
+                .limit("UTF-8")
+                .at_line(Some(line))
+        })
     }
 
     /// Reads TOML; every value keeps its line.

@@ -1,5 +1,7 @@
 //! Units at the border. Inside, everything is SI; a public name carries its unit, and the conversion stands here.
 
+use std::borrow::Cow;
+
 /// 0 °C in kelvin (the definition of the Celsius scale).
 pub const ICE_POINT: f64 = 273.15;
 
@@ -27,6 +29,14 @@ impl Unit {
     #[inline]
     pub const fn from_si(&self, value: f64) -> f64 {
         value / self.factor
+    }
+
+    /// As people write it where the currency of the survey is known: `EUR/year` for `money/year`.
+    pub fn label_in(&self, currency: Option<&str>) -> Cow<'static, str> {
+        match (self.label.strip_prefix("money"), currency) {
+            (Some(per), Some(currency)) if !currency.is_empty() => Cow::Owned(format!("{currency}{per}")),
+            _ => Cow::Borrowed(self.label),
+        }
     }
 
     /// Whether values in this unit are numbers; words and groups of quantities have a unit that is none.

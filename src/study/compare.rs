@@ -4,12 +4,13 @@ use crate::economics::{Items, Payback, Replacements, Terms, npv, payback_days};
 use crate::error::{Code, Error, Result};
 use crate::line::{Evaluation, Line, evaluate, origin};
 use crate::noun;
-use crate::quantity::{Class, Explanation, Word, explain};
+use crate::quantity::{Class, Explanation, Word, explain, only_numbers};
 use std::borrow::Cow;
 
 macro_rules! savings_noun { ($declare:ident) => { $declare! {
     /// Saving of a year, item by item; negative where the proposal costs more.
     Savings / SavingsSi, "saving_items" {
+        currency as currency: Word [WORD] "currency of these amounts" {}
         oil as oil: f64 [MONEY_PER_YEAR] "oil" { formula: "{now.cost.oil} − {proposed.cost.oil}", source: DIFFERENCE, class: Class::Derived }
         application_labour as application_labour: f64 [MONEY_PER_YEAR] "work of oiling, refills and checks" { formula: "{now.cost.application_labour} − {proposed.cost.application_labour}", source: DIFFERENCE, class: Class::Derived }
         energy as energy: f64 [MONEY_PER_YEAR] "electrical energy" { formula: "{now.cost.energy} − {proposed.cost.energy}", source: DIFFERENCE, class: Class::Derived }
@@ -73,7 +74,9 @@ pub fn compare(now: &Line, proposed: &Line) -> Result<Comparison> {
             .text_value(b.to_string())
             .limit(a.to_string()));
     }
-    Ok(compared(evaluate(now)?, evaluate(proposed)?))
+    let comparison = compared(evaluate(now)?, evaluate(proposed)?);
+    only_numbers(&comparison)?;
+    Ok(comparison)
 }
 
 /// Compares two evaluations.
@@ -105,6 +108,7 @@ pub fn compared(now: Evaluation, proposed: Evaluation) -> Comparison {
     let status = |payback: &Payback| Cow::Borrowed(payback.status());
     Comparison {
         saving_items: Savings {
+            currency: costs.currency.clone(),
             oil: worth.saving.oil,
             application_labour: worth.saving.application_labour,
             energy: worth.saving.energy,

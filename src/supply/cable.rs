@@ -32,15 +32,15 @@ pub fn constant_power_load(supply: f64, power: f64, resistance: f64) -> Result<L
     if square < 0.0 {
         return Err(Error::new(
             Code::NoOperatingPoint,
-            "resistance",
+            "power",
             format!(
                 "A cable of {resistance:.3} Ω cannot carry {power:.1} W from {supply:.1} V at any voltage: take a thicker or \
                  shorter cable, or a higher supply voltage."
             ),
         )
-        .number(resistance)
-        .unit("Ω")
-        .limit(format!("at most {:.3} Ω", supply * supply / (4.0 * power))));
+        .number(power)
+        .unit("W")
+        .limit(format!("at most {:.1} W", supply * supply / (4.0 * resistance))));
     }
     let sum = supply + square.sqrt();
     Ok(Load { voltage: 0.5 * sum, current: 2.0 * power / sum })

@@ -51,8 +51,8 @@ pub fn conductor_resistance(area: f64, class: i64) -> Result<f64> {
                 area / SQUARE_MILLIMETRE
             ),
         )
-        .number(area)
-        .unit("m²")
+        .number(area / SQUARE_MILLIMETRE)
+        .unit("mm²")
         .limit("0.5, 0.75, 1, 1.5, 2.5, 4, 6, 10 or 16 mm²"));
     };
     match class {
@@ -60,7 +60,7 @@ pub fn conductor_resistance(area: f64, class: i64) -> Result<f64> {
         5 | 6 => Ok(row.flexible * OHM_PER_KILOMETRE),
         _ => Err(Error::new(
             Code::UnknownChoice,
-            "class",
+            "conductor_class",
             format!(
                 "Conductor class {class} is not one of IEC 60228: take 1 (solid), 2 (stranded), 5 or 6 (flexible)."
             ),

@@ -60,7 +60,7 @@ pub fn line_drop(segments: &[Segment], viscosity: f64, density: f64) -> Result<L
     if drop.reynolds > LAMINAR_LIMIT {
         return Err(Error::new(
             Code::Turbulent,
-            "flow",
+            "reynolds",
             format!(
                 "The Reynolds number in the oil line is {:.0}, above {LAMINAR_LIMIT}: the flow is not laminar. \
                  Take a wider bore or deliver more slowly.",

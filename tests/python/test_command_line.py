@@ -69,6 +69,22 @@ def test_the_message_names_file_key_and_line(oven: tuple[Path, Path], capsys: py
     assert "Traceback" not in printed.err
 
 
+def test_what_a_model_refuses_names_key_and_line(oven: tuple[Path, Path], capsys: pytest.CaptureFixture[str]) -> None:
+    lines = examples.survey("oven_now").splitlines()
+    at = next(number for number, line in enumerate(lines) if line.startswith("rated_speed_rpm"))
+    lines[at] = "rated_speed_rpm = 1100"
+    oven[0].write_text("\n".join(lines), encoding="utf-8")
+    assert main(["study", str(oven[0])]) == 1
+    assert f"survey key drive.rated_speed_rpm, line {at + 1}]" in capsys.readouterr().err
+
+
+def test_a_survey_that_is_not_utf_8_names_its_line(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    file = tmp_path / "survey.toml"
+    file.write_bytes(b"name = 'a'\n# M\xfcller\n")
+    assert main(["study", str(file)]) == 1
+    assert "byte 15 of the file is 0xfc. Save it as UTF-8 [code: not_readable, line 2]" in capsys.readouterr().err
+
+
 @pytest.mark.parametrize("content", [None, b"\xff\xfe\x00", b"= =", b""])
 def test_what_is_not_a_survey_is_refused_in_one_line(
     content: bytes | None, tmp_path: Path, capsys: pytest.CaptureFixture[str]

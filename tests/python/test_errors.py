@@ -5,6 +5,7 @@ from __future__ import annotations
 import copy
 import math
 import pickle
+from pathlib import Path
 from typing import Any
 
 import pytest
@@ -112,6 +113,61 @@ def test_data_that_hold_themselves_are_refused(line: pinfilm.Line) -> None:
             line.replace(chain=junk)
         with pytest.raises(InputError, match="holds itself"):
             pinfilm.Line.from_dict(junk)
+
+
+def edited(line: pinfilm.Line, old: str, new: str) -> tuple[pinfilm.Line, int]:
+    """Return the line read from a text with one change, and the number of the changed row."""
+    text = line.to_toml()
+    assert old in text
+    return pinfilm.Line.from_toml(text.replace(old, new, 1)), 1 + text[: text.index(old)].count("\n")
+
+
+@pytest.mark.parametrize(
+    ("old", "new", "field", "unit"),
+    [
+        ("rated_speed_rpm = ", "rated_speed_rpm = 1100.0 # ", "drive.rated_speed_rpm", "1/min"),
+        ("iso_vg = ", "iso_vg = 200 # ", "oil.iso_vg", ""),
+        ("pitch_mm = ", "tensile_strength_kn = 0.5\npitch_mm = ", "chain.tensile_strength_kn", "kN"),
+        ("rise_m = 0.0", "rise_m = 300.0", None, "m"),
+    ],
+)
+def test_what_models_refuse_has_the_survey_path_and_its_line(
+    line: pinfilm.Line, old: str, new: str, field: str | None, unit: str
+) -> None:
+    changed, number = edited(line, old, new)
+    with pytest.raises(InputError) as caught:
+        quietly(changed)
+    error = caught.value
+    assert (error.unit, error.line) == (unit, number), str(error)
+    if field is not None:
+        assert error.field == field
+        assert f"{field} = " in str(error)
+    assert error.field.startswith(("circuit.sections.", "drive.", "oil.", "chain."))
+    assert isinstance(error.value, float)
+    assert error.limit
+    # what did not come from a file has no line, and is the same in everything else
+    with pytest.raises(InputError) as again:
+        quietly(pinfilm.Line.from_dict(changed.to_dict()))
+    assert again.value.line is None
+    assert {**vars(again.value), "line": number} == vars(error)
+    assert changed == pinfilm.Line.from_dict(changed.to_dict())
+
+
+@pytest.mark.parametrize("cls", [pinfilm.Line, pinfilm.Oil])
+@pytest.mark.parametrize("form", ["toml", "json"])
+def test_a_file_that_is_not_utf_8_names_byte_and_line(cls: Any, form: str, tmp_path: Path) -> None:
+    file = tmp_path / f"survey.{form}"
+    file.write_bytes(b'name = "a"\n# M\xfcller\n')
+    for source in (file, str(file)):
+        with pytest.raises(InputError) as caught:
+            getattr(cls, f"from_{form}")(source)
+        assert (caught.value.code, caught.value.line, caught.value.value) == ("not_readable", 2, "0xfc")
+        assert "byte 15 of the file is 0xfc" in str(caught.value)
+
+
+def test_an_unknown_choice_lists_the_choices_once(line: pinfilm.Line) -> None:
+    error = refused({"circuit.sections.1.support": "roller"}, line)
+    assert str(error).count("trolleys") == 1
 
 
 class Awkward:

@@ -79,3 +79,27 @@ def test_payback_has_a_status_for_every_outcome(line: pinfilm.Line, extra: float
 def test_lines_of_two_currencies_cannot_be_compared(line: pinfilm.Line) -> None:
     with pytest.raises(pinfilm.InputError, match="currenc"):
         compare_quietly(line, line.replace({"costs.currency": "USD"}))
+
+
+def test_what_is_true_of_every_line_is_said_once(each_line: pinfilm.Line) -> None:
+    warnings = quietly(each_line).warnings
+    codes = [warning.code for warning in warnings]
+    assert "boundary_lubrication" not in codes
+    assert codes.count("uncalibrated") == 1
+    assert codes.count("curve_weight") <= 1
+    assert sum("boundary lubrication" in warning.message for warning in warnings) == 1
+
+
+def test_curves_are_named_together() -> None:
+    found = [w for w in quietly(pinfilm.examples.load("paint_now")).warnings if w.code == "curve_weight"]
+    assert len(found) == 1
+    assert "sections 4, " in found[0].message or "sections " in found[0].message
+
+
+def test_a_lock_is_said_to_rest_on_the_surveyed_speed() -> None:
+    result = quietly(pinfilm.examples.load("oven_now"))
+    assert result.fill.lock_risk is not None
+    assert 0 < result.fill.lock_risk < 1
+    said = next(w.message for w in result.warnings if w.code == "joints_never_reached")
+    assert f"only {100 * result.fill.lock_risk:.3g} % of the possible errors" in said
+    assert "life and cost" in said

@@ -179,3 +179,40 @@ def test_a_file_is_read_by_its_path_or_name(tmp_path: Any) -> None:
         assert read(file) == read(str(file)) == line
         with pytest.raises(FileNotFoundError):
             read(tmp_path / f"missing.{form}")
+
+
+SETTINGS = ("friction", "surface", "joint", "fill", "wear")
+
+
+def test_a_line_may_leave_its_settings_out() -> None:
+    line = pinfilm.Line.from_dict({key: value for key, value in SURVEYS[OVEN].items() if key not in SETTINGS})
+    groups = {name: getattr(line, name) for name in line.to_dict()}
+    named = {name: value for name, value in groups.items() if name not in SETTINGS and value is not None}
+    assert pinfilm.Line(**named) == line
+    assert pinfilm.Line(**named, wear=None) == line
+    for name in SETTINGS:
+        assert groups[name] == type(groups[name])()
+        assert f"{name}={type(groups[name]).__name__}(" not in repr(line)
+    assert eval(repr(line), dict(NAMES)) == line
+    other = line.replace({"surface.roughness_um": 0.5})
+    assert "surface=Surface(roughness_um=0.5)" in repr(other)
+    assert eval(repr(other), dict(NAMES)) == other
+
+
+def test_the_help_of_a_line_names_what_may_be_left_out() -> None:
+    said = pinfilm.Line.__doc__ or ""
+    assert all(f"`{name}`" in said for name in SETTINGS)
+    optional = inspect.signature(pinfilm.Line).parameters
+    assert all(optional[name].default is None for name in SETTINGS)
+
+
+def test_money_is_shown_in_the_currency_of_the_survey() -> None:
+    line = pinfilm.Line.from_dict(SURVEYS[OVEN]).replace({"costs.currency": "CHF"})
+    result = quietly(line)
+    change = compare_quietly(line, line)
+    for shown in (line, result, result.cost, change, change.saving_items):
+        for text in (str(shown), shown._repr_html_()):
+            assert "CHF/" in text
+            assert "money/" not in text
+    assert result.explain("cost.total_per_year").value.endswith(" CHF/year")
+    assert change.explain("saving_per_year").value.endswith(" CHF/year")

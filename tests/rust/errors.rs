@@ -15,8 +15,7 @@ const MESSAGES: &str = include_str!("errors.txt");
 const ELSEWHERE: &[(Code, &str)] = &[
     (Code::Dimension, "only a quantity of a units library in Python has one: tests/python/test_boundary.py"),
     (Code::Stopped, "a long study that its caller stopped: the tests of src/study"),
-    (Code::NoAnswer, "nothing raises it: a payback or rate without a value has a status word instead"),
-    (Code::MotorUnsupported, "nothing raises it: a survey can only describe a three-phase cage motor"),
+    (Code::NoAnswer, "formulas and logs, where no number is the answer: tests/python/formulas and src/log/proof"),
 ];
 
 fn oven() -> Line {

@@ -139,6 +139,19 @@ fn defaults_say_how_well_they_are_founded() {
 }
 
 #[test]
+fn closures_say_what_they_are_and_how_wide() {
+    let wrong = |_: &str, row: &Row| {
+        let bare = row.source.is_empty() || row.source.trim_end_matches('.') == Class::Closure.as_str();
+        (row.class == Class::Closure && bare).then(|| format!("source {:?} says no more than its class", row.source))
+    };
+    none(complaints(rows_of::<Comparison>(), wrong));
+    let unspread = |_: &str, row: &Row| {
+        (row.class == Class::Closure && row.spread.is_empty()).then(|| "an input of a closure without spread".into())
+    };
+    none(complaints(rows_of::<Line>(), unspread));
+}
+
+#[test]
 fn a_name_has_one_unit_everywhere() {
     // Same word, two meanings, each clear from its group.
     const TWO: &[(&str, &str)] = &[

@@ -82,13 +82,15 @@ impl Losses {
                 "leakage",
                 leakage,
                 "with so much leakage the motor could not carry its rated load",
-            ));
+            )
+            .limit("less"));
         }
         let apparent_resistance = 0.5 * (sum + under.sqrt()); // the larger root is the stable side
         let rotor_square = self.air_gap / (3.0 * apparent_resistance);
         let magnetising = 3.0 * phase_voltage * current * sine - 3.0 * reactance * (current * current + rotor_square);
         if magnetising <= 0.0 {
-            return Err(infeasible("leakage", leakage, "the leakage takes more reactive power than the motor draws"));
+            return Err(infeasible("leakage", leakage, "the leakage takes more reactive power than the motor draws")
+                .limit("less"));
         }
         let circuit = EquivalentCircuit {
             stator_resistance: self.stator_resistance,
@@ -102,7 +104,8 @@ impl Losses {
             stray_current: rotor_square.sqrt(),
         };
         if circuit.on(&self.nameplate.supply()).slip_of_greatest_power() <= self.slip {
-            return Err(infeasible("leakage", leakage, "with so much leakage the motor would stall at its rated load"));
+            return Err(infeasible("leakage", leakage, "with so much leakage the motor would stall at its rated load")
+                .limit("less"));
         }
         Ok(Motor {
             nameplate: self.nameplate,

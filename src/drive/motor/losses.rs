@@ -2,6 +2,7 @@
 
 use super::nameplate::{LossSplit, Nameplate};
 use crate::error::{Code, Error, Result};
+use crate::quantity::unit::RPM;
 use std::f64::consts::TAU;
 
 /// Greatest mismatch of the nameplate's own numbers before it is refused; above a third of it, a warning is due.
@@ -36,14 +37,15 @@ impl Losses {
         if (ratio - 1.0).abs() > MISMATCH_LIMIT {
             return Err(Error::new(
                 Code::Inconsistent,
-                "nameplate",
+                "rated_current",
                 format!(
                     "√3 × voltage × current × efficiency × power factor is {ratio:.3} times the rated power: check that \
                      voltage and current belong to the connection in use and that no figure was misread"
                 ),
             )
-            .number(ratio)
-            .limit("0.90 to 1.10"));
+            .number(printed.current)
+            .unit("A")
+            .limit(format!("{:.3} to {:.3} A", printed.current * 0.9 / ratio, printed.current * 1.1 / ratio)));
         }
         let nameplate = Nameplate {
             current: printed.current / ratio.sqrt(),
@@ -52,21 +54,23 @@ impl Losses {
         };
         if nameplate.power_factor >= 1.0 {
             return Err(infeasible(
-                "power_factor",
+                "rated_power_factor",
                 printed.power_factor,
                 "the power factor leaves no magnetising current",
-            ));
+            )
+            .limit("below 1"));
         }
         // the small addition keeps a synchronous speed at its own pole number after the change of units
         let pole_pairs = (TAU * nameplate.frequency / nameplate.speed + 1e-9).floor();
         let slip = 1.0 - nameplate.speed * pole_pairs / (TAU * nameplate.frequency);
         if !(slip > 0.0005 && slip < 0.15) {
             return Err(infeasible(
-                "speed",
-                nameplate.speed,
+                "rated_speed",
+                RPM.from_si(nameplate.speed / TAU),
                 "the rated speed is not a little below a synchronous speed (slip 0.05 to 15 %)",
             )
-            .unit("rad/s"));
+            .unit(RPM.label)
+            .limit("0.05 to 15 % below a synchronous speed"));
         }
         let (power, input) = (nameplate.power, nameplate.input_power());
         let loss = input - power;
@@ -76,10 +80,11 @@ impl Losses {
         let rest = loss - stray - friction_windage - slip * air_gap;
         if rest <= 0.02 * loss {
             return Err(infeasible(
-                "efficiency",
+                "rated_efficiency",
                 nameplate.efficiency,
                 "the slip is too large for that efficiency: nothing is left for stator and core loss",
-            ));
+            )
+            .limit("a lower efficiency, or a higher rated speed"));
         }
         let copper = (1.0 - split.core_share) * rest;
         Ok(Losses {

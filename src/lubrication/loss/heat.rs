@@ -104,15 +104,15 @@ pub fn check_flash_point(temperature: f64, flash_point: f64, confirmed: bool) ->
     if near && !confirmed {
         return Err(Error::new(
             Code::Hot,
-            "temperature",
+            "flash_point",
             format!(
                 "The chain reaches {temperature:.0} °C, within 20 K of the flash point of the oil ({flash_point:.0} °C): \
                  take an oil with a higher flash point, or confirm that the place has been surveyed for fire."
             ),
         )
-        .number(temperature)
+        .number(flash_point)
         .unit("°C")
-        .limit(format!("at most {:.0} °C unless confirmed", flash_point - FLASH_MARGIN)));
+        .limit(format!("at least {:.1} °C unless confirmed", temperature + FLASH_MARGIN)));
     }
     Ok(near)
 }

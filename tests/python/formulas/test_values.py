@@ -358,10 +358,10 @@ def test_core_refusals_in_arrays_name_the_element() -> None:
     assert refused.value.code == "turbulent"
 
 
-def test_import_is_cheap() -> None:
+def test_import_loads_no_large_package() -> None:
     code = (
-        "import time, numpy; start = time.perf_counter(); import pinfilm; "
-        "pinfilm.kinematics.speed_ripple(9); print(time.perf_counter() - start)"
+        "import sys, pinfilm; pinfilm.kinematics.speed_ripple(9); "
+        "print(sorted({'numpy', 'pint', 'matplotlib', 'pandas', 'scipy'} & set(sys.modules)))"
     )
-    runs = [subprocess.run([sys.executable, "-c", code], capture_output=True, check=True, text=True) for _ in range(5)]
-    assert min(float(run.stdout) for run in runs) < 0.1
+    run = subprocess.run([sys.executable, "-c", code], capture_output=True, check=True, text=True)
+    assert run.stdout.strip() == "[]"
