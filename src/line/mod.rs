@@ -6,6 +6,7 @@
 mod application;
 mod cautions;
 mod checked;
+mod computed;
 mod costing;
 mod course;
 mod driving;
@@ -16,12 +17,14 @@ mod reach;
 mod report;
 mod result;
 mod settle;
+mod starting;
 mod supplying;
 mod survey;
 mod warnings;
 mod wearing;
 
-pub use evaluate::evaluate;
+pub use computed::{Computed, Numbers};
+pub use evaluate::{computed, evaluate};
 pub use explain::origin;
 pub use result::*;
 pub use survey::*;

@@ -4,7 +4,7 @@ use super::application::{Application, apply};
 use super::checked::Checked;
 use super::course::Course;
 use crate::circuit::GRAVITY;
-use crate::error::Result;
+use crate::error::{Code, Error, Result};
 use crate::lubrication::entry::{JointEntry, film_viscosity, most_viscous, pumping_viscosity, retained_width};
 use crate::lubrication::loss::{
     Articulation, Capacity, Evaporation, JointSpace, Losses, Oxidation, articulation_rate, check_flash_point,
@@ -12,6 +12,7 @@ use crate::lubrication::loss::{
 };
 use crate::lubrication::{FillSi, LubricationSi};
 use crate::oil::Liquid;
+use crate::quantity::show::brief;
 
 /// Air factor of evaporation in still air, for the time that the line stands (closure of our own).
 const STILL_AIR: f64 = 0.3;
@@ -76,6 +77,7 @@ impl Oiling {
         };
         let sheds = |radius: f64| width(throw(radius)) < plate_path;
         let application = apply(survey, course, &liquid, &entry, &sheds)?;
+        check_pour_point(survey, application.temperature)?;
         let loss_rate = losses.total();
         Ok(Oiling {
             liquid,
@@ -112,6 +114,24 @@ impl Oiling {
         let density = self.liquid.density(course.temperatures.mean);
         let drained = film_viscosity(fill.film_min, longest_wait, entry.plate_path, density);
         (most, pumped.max(drained))
+    }
+}
+
+/// Refuses an oil that does not flow where it is applied, at `temperature` °C.
+fn check_pour_point(survey: &Checked, temperature: f64) -> Result<()> {
+    match survey.si.oil.pour_point.filter(|pour| temperature < *pour) {
+        None => Ok(()),
+        Some(pour) => {
+            let at = brief(temperature);
+            let message = format!(
+                "oil.pour_point_c = {pour} °C: at the application point the chain has {at} °C, and this oil does not flow there. \
+                 Take an oil with a lower pour point"
+            );
+            Err(Error::new(Code::BeyondModel, "oil.pour_point_c", message)
+                .number(pour)
+                .unit("°C")
+                .limit(format!("at most {at} °C")))
+        }
     }
 }
 

@@ -34,7 +34,7 @@ mod words;
 pub use argument::{ARGUMENTS, default_of, find, named, same};
 pub use explain::{Explanation, Ingredient, explain};
 pub use field::{Field, Named, Place, Word, nearest};
-pub use note::{Caution, Note, Notes};
+pub use note::{Caution, Note, Notes, Wording};
 pub use noun::{Noun, checked, missing_word, only_known, unknown_word, word};
 pub use outcome::OUTCOMES;
 #[cfg(feature = "python")]

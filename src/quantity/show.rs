@@ -4,13 +4,23 @@ use super::tree::{Tree, Value};
 use super::unit::Unit;
 use super::{Noun, Row};
 
-/// A number with at most three significant figures, for sentences.
-pub fn brief(value: f64) -> String {
-    if value == 0.0 || !value.is_finite() {
-        return number(value);
+/// A number that sentences show with at most three significant figures; put into words only when it is printed.
+pub struct Brief(f64);
+
+/// A number for sentences.
+pub fn brief(value: f64) -> Brief {
+    Brief(value)
+}
+
+impl std::fmt::Display for Brief {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        let Brief(value) = *self;
+        if value == 0.0 || !value.is_finite() {
+            return f.write_str(&number(value));
+        }
+        let step = 10f64.powi(value.abs().log10().floor() as i32 - 2);
+        f.write_str(&number((value / step).round() * step))
     }
-    let step = 10f64.powi(value.abs().log10().floor() as i32 - 2);
-    number((value / step).round() * step)
 }
 
 /// A number with at most six significant figures, without trailing zeros.

@@ -11,7 +11,9 @@ mod cycle;
 mod demand;
 mod exponential_integral;
 mod periodic;
+mod sample;
 mod walk;
+mod words;
 
 pub use age::{AgeLaw, Waiting};
 pub use between::{SingleWait, at_shot, between_shots, mean_between_shots, single_wait};
