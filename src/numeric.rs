@@ -1,5 +1,7 @@
 //! The few numerical tools that several rooms share, each a thin face over a library.
 
+pub mod exponential_integral;
+
 use crate::error::{Code, Error, Result};
 use roots::{Convergency, find_root_brent};
 

@@ -14,6 +14,8 @@ use crate::oil::{pressure_viscosity, roelands};
 
 /// The friction has settled when no coefficient changes by more than this, in its logarithm.
 const SETTLED: f64 = 1e-9;
+/// Below this change another round would alter nothing that could be seen.
+const EXACT: f64 = 1e-12;
 /// Rounds after which it is said not to settle.
 const MOST_ROUNDS: i64 = 200;
 /// The least step that damping goes down to.
@@ -207,6 +209,9 @@ pub(super) fn settle(survey: &Checked, course: &Course, oiling: &Oiling, reach: 
             change = change.max(difference.abs());
             *current = if step == 1.0 { computed } else { *current * (step * difference).exp() };
         });
+        if change < EXACT {
+            return Ok(Settled { march, coefficients, events: settled, rollers, rounds: round });
+        }
         if change < SETTLED {
             march.renew(&course.layout, &coefficients)?;
             list.clear();
