@@ -147,6 +147,15 @@ fn allowed(value: f64, place: &Place, row: &Row) -> Result<()> {
     Err(Error::new(code, path, message).number(value).unit(row.unit.label).limit(limit))
 }
 
+/// Refuses a number, or remembers that it is unusual.
+#[cold]
+#[inline(never)]
+fn outside(value: f64, place: &Place, row: &Row, notes: &mut Notes) -> Result<()> {
+    allowed(value, place, row)?;
+    notes.unusual(place.path(), value, row);
+    Ok(())
+}
+
 impl Field for f64 {
     type Si = f64;
     fn read(tree: &Tree, place: &Place, row: &Row) -> Result<Self> {
@@ -167,9 +176,7 @@ impl Field for f64 {
         if row.allowed.holds(*self) && row.usual.holds(*self) && self.is_finite() {
             return Ok(());
         }
-        allowed(*self, place, row)?;
-        notes.unusual(place.path(), *self, row);
-        Ok(())
+        outside(*self, place, row, notes)
     }
     #[inline]
     fn si(&self, unit: &Unit) -> f64 {

@@ -18,8 +18,28 @@ impl std::fmt::Display for Brief {
         if value == 0.0 || !value.is_finite() {
             return f.write_str(&number(value));
         }
-        let step = 10f64.powi(value.abs().log10().floor() as i32 - 2);
-        f.write_str(&number((value / step).round() * step))
+        let exponent = value.abs().log10().floor() as i32;
+        let step = 10f64.powi(exponent - 2);
+        let digits = (value / step).round();
+        if !(0..8).contains(&exponent) {
+            return f.write_str(&number(digits * step));
+        }
+        // three digits as a whole number, and where the point goes: printing the number itself takes ten times as long
+        let (sign, mut whole) = (if value < 0.0 { "-" } else { "" }, digits.abs() as u64);
+        match exponent {
+            2.. => write!(f, "{sign}{}", whole * 10_u64.pow(exponent as u32 - 2)),
+            _ => {
+                let mut decimals = 2 - exponent as usize;
+                while decimals > 0 && whole.is_multiple_of(10) {
+                    (whole, decimals) = (whole / 10, decimals - 1);
+                }
+                let tens = 10_u64.pow(decimals as u32);
+                match decimals {
+                    0 => write!(f, "{sign}{whole}"),
+                    _ => write!(f, "{sign}{}.{:0decimals$}", whole / tens, whole % tens),
+                }
+            }
+        }
     }
 }
 

@@ -108,9 +108,11 @@ pub(super) struct Words<'a> {
 
 impl<'a> Words<'a> {
     pub(super) fn of(walk: &'a Walk) -> Self {
-        let mut words: [Vec<Word>; LEVELS] = Default::default();
+        // so many stretches there are at most: five kinds of block have four limits
+        let mut words: [Vec<Word>; LEVELS] = std::array::from_fn(|level| Vec::with_capacity((4 << level) + 1));
         words[0].extend((0..Walk::KINDS).map(|kind| Word::block(walk, kind)));
-        Words { walk, words, places: Default::default(), highest: if walk.drained { 0 } else { LEVELS - 1 } }
+        let places = std::array::from_fn(|level| Vec::with_capacity((4 << level) + 1));
+        Words { walk, words, places, highest: if walk.drained { 0 } else { LEVELS - 1 } }
     }
 
     /// The walk whose words these are.
