@@ -202,6 +202,23 @@ pub fn html_table<T: Noun>(noun: &T) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use proptest::prelude::*;
+
+    proptest! {
+        #[test]
+        fn three_figures_read_as_the_rounded_number_does(log in -7.0..12.0f64, sign in prop_oneof![Just(1.0), Just(-1.0)]) {
+            let value = sign * 10f64.powf(log);
+            let step = 10f64.powi(value.abs().log10().floor() as i32 - 2);
+            prop_assert_eq!(brief(value).to_string(), number((value / step).round() * step));
+        }
+    }
+
+    #[test]
+    fn three_figures_without_trailing_zeros() {
+        for (value, text) in [(0.0, "0"), (9.996, "10"), (-1.203, "-1.2"), (1.005, "1"), (2.038, "2.04"), (999.6, "1000"), (99_996.0, "100000"), (f64::INFINITY, "infinite")] {
+            assert_eq!(brief(value).to_string(), text);
+        }
+    }
 
     #[test]
     fn six_figures_without_trailing_zeros() {

@@ -272,3 +272,46 @@ impl Word {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::lubrication::fill::JointOil;
+    use crate::lubrication::rotation::of_timer;
+    use proptest::prelude::*;
+
+    proptest! {
+        #[test]
+        fn words_are_their_blocks(
+            circuit in 1..4000i64, run in 2..300i64, dwell in 1..900i64, dose in 0.001..0.4f64, rate in 1e-6..1e-2f64, fill in 0.0..1.0f64,
+        ) {
+            let rotation = of_timer(circuit, run, dwell);
+            if !rotation.locked() && !rotation.continuous() {
+                let oil = JointOil { dose, capacity: 1.0, loss_rate: rate, uptake: 0.0 };
+                let walk = Walk::new(&rotation, 1.0, &oil);
+                let mut words = Words::of(&walk);
+                for phase in walk.starts::<4>() {
+                    let mut lane = Lane { blocks: 200, ..Lane::new(phase, fill) };
+                    let (mut totals, mut singly, mut x, mut after) = (Totals::NONE, Totals::NONE, phase, fill);
+                    while lane.going() {
+                        words.step(&mut lane, &mut totals);
+                    }
+                    for _ in 0..200 {
+                        let kind = walk.kind(x);
+                        after = walk.blocks[kind].cross(after, &mut singly);
+                        x += walk.by[kind];
+                    }
+                    prop_assert_eq!((lane.phase, lane.blocks), (x, 0));
+                    prop_assert!((lane.fill - after).abs() < 1e-11);
+                    prop_assert!((totals.lowest - singly.lowest).abs() < 1e-11);
+                    for (ours, theirs) in [
+                        (totals.shots, singly.shots), (totals.time, singly.time), (totals.after, singly.after),
+                        (totals.integral, singly.integral), (totals.overflow + 1.0, singly.overflow + 1.0),
+                    ] {
+                        prop_assert!((ours / theirs - 1.0).abs() < 1e-11, "{ours} {theirs}");
+                    }
+                }
+            }
+        }
+    }
+}
