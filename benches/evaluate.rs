@@ -1,8 +1,8 @@
-//! Time of one `evaluate` of the whole-line cases, full fixed point included, and of its larger parts.
+//! Time of one `evaluate` of the whole-line cases, full fixed point included, and of the numbers alone.
 #![allow(missing_docs, clippy::unwrap_used)]
 
 use criterion::{Criterion, criterion_group, criterion_main};
-use pinfilm::line::{Line, evaluate};
+use pinfilm::line::{Line, computed, evaluate};
 use pinfilm::quantity::{Noun, Tree};
 use std::hint::black_box;
 
@@ -21,6 +21,8 @@ fn lines() -> Vec<(String, Line)> {
 fn evaluations(criterion: &mut Criterion) {
     for (name, line) in lines() {
         criterion.bench_function(&name, |bench| bench.iter(|| evaluate(black_box(&line)).unwrap()));
+        let numbers = format!("{name}, numbers alone");
+        criterion.bench_function(&numbers, |bench| bench.iter(|| computed(black_box(&line)).unwrap().numbers()));
     }
 }
 

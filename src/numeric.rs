@@ -1,5 +1,7 @@
 //! The few numerical tools that several rooms share, each a thin face over a library.
 
+pub mod exponential_integral;
+
 use crate::error::{Code, Error, Result};
 use roots::{Convergency, SearchError, find_root_brent};
 
@@ -47,4 +49,14 @@ pub const GAUSS_LEGENDRE_16: [(f64, f64); 8] = [
     (0.86563120238783174, 0.09515851168249278),
     (0.94457502307323258, 0.06225352393864789),
     (0.98940093499164993, 0.02715245941175409),
+];
+
+/// The 8-point rule in the same form, exact for polynomials up to degree 15.
+///
+/// Source: Abramowitz & Stegun 1964, table 25.4.
+pub const GAUSS_LEGENDRE_8: [(f64, f64); 4] = [
+    (0.18343464249564980, 0.36268378337836198),
+    (0.52553240991632899, 0.31370664587788729),
+    (0.79666647741362674, 0.22238103445337447),
+    (0.96028985649753623, 0.10122853629037626),
 ];

@@ -3,6 +3,7 @@
 use super::Line;
 use super::blame::blame;
 use super::checked::Checked;
+use super::computed::Computed;
 use super::costing::cost_of;
 use super::course::Course;
 use super::driving::drive_of;
@@ -11,6 +12,7 @@ use super::reach::reach;
 use super::report::report;
 use super::result::Evaluation;
 use super::settle::settle;
+use super::starting::starting_of;
 use super::supplying::supply_of;
 use super::wearing::wear_of;
 use crate::error::Result;
@@ -29,18 +31,32 @@ use crate::error::Result;
 /// # Ok::<(), pinfilm::Error>(())
 /// ```
 pub fn evaluate(line: &Line) -> Result<Evaluation> {
-    computed(line).map_err(|error| blame(error, line)) //              in the names and on the lines of this survey
+    report(line, &computed(line)?)
 }
 
-fn computed(line: &Line) -> Result<Evaluation> {
+/// [`evaluate`] without the report: for tables and simulations of many lines, which read numbers and codes only.
+///
+/// ```
+/// let survey = include_str!("../../python/pinfilm/data/floor_now.toml");
+/// let line = pinfilm::line::Line::from_toml(survey)?;
+/// let numbers = pinfilm::line::computed(&line)?.numbers()?;
+/// assert_eq!(numbers.wear.life_years, pinfilm::line::evaluate(&line)?.wear.life_years);
+/// # Ok::<(), pinfilm::Error>(())
+/// ```
+pub fn computed(line: &Line) -> Result<Computed> {
+    job(line).map_err(|error| blame(error, line)) //                   in the names and on the lines of this survey
+}
+
+fn job(line: &Line) -> Result<Computed> {
     let survey = Checked::new(line)?; //                               ranges, units → SI, once
     let course = Course::lay_out(&survey)?; //                         joints, times, temperature, events
     let oiling = Oiling::of(&survey, &course)?; //                     what a joint holds, loses, lets in
     let reach = reach(&survey, &course, &oiling)?; //                  which joints, when, how full
     let settled = settle(&survey, &course, &oiling, &reach)?; //       joint ⇄ circuit, the only loop
+    let starting = starting_of(&survey, &course, &settled)?;
     let wearing = wear_of(&survey, &course, &oiling, &reach, &settled)?;
     let driving = drive_of(&survey, &course, &settled)?;
     let supply = supply_of(&survey, &course, &oiling, &reach)?;
     let cost = cost_of(&survey, &course, &driving, &wearing, &supply);
-    report(line, survey, course, oiling, reach, settled, wearing, driving, supply, cost)
+    Ok(Computed { survey, course, oiling, reach, settled, starting, wearing, driving, supply, cost })
 }

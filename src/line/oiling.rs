@@ -4,14 +4,15 @@ use super::application::{Application, apply};
 use super::checked::Checked;
 use super::course::Course;
 use crate::circuit::GRAVITY;
-use crate::error::Result;
+use crate::error::{Code, Error, Result};
 use crate::lubrication::entry::{JointEntry, film_viscosity, most_viscous, pumping_viscosity, retained_width};
 use crate::lubrication::loss::{
-    Articulation, Capacity, Evaporation, JointSpace, Losses, Oxidation, articulation_rate, check_flash_point,
-    standing_rate, wall_time_rate, wash_rate,
+    Articulation, Capacity, Evaporation, JointSpace, Losses, NOACK_TEMPERATURE, Oxidation, articulation_rate,
+    check_flash_point, standing_rate, vapour_ratio, wall_time_rate, wash_rate,
 };
 use crate::lubrication::{FillSi, LubricationSi};
 use crate::oil::Liquid;
+use crate::quantity::show::brief;
 
 /// Air factor of evaporation in still air, for the time that the line stands (closure of our own).
 const STILL_AIR: f64 = 0.3;
@@ -76,6 +77,7 @@ impl Oiling {
         };
         let sheds = |radius: f64| width(throw(radius)) < plate_path;
         let application = apply(survey, course, &liquid, &entry, &sheds)?;
+        check_pour_point(survey, application.temperature)?;
         let loss_rate = losses.total();
         Ok(Oiling {
             liquid,
@@ -115,6 +117,24 @@ impl Oiling {
     }
 }
 
+/// Refuses an oil that does not flow where it is applied, at `temperature` °C.
+fn check_pour_point(survey: &Checked, temperature: f64) -> Result<()> {
+    match survey.si.oil.pour_point.filter(|pour| temperature < *pour) {
+        None => Ok(()),
+        Some(pour) => {
+            let at = brief(temperature);
+            let message = format!(
+                "oil.pour_point_c = {pour} °C: at the application point the chain has {at} °C, and this oil does not flow there. \
+                 Take an oil with a lower pour point"
+            );
+            Err(Error::new(Code::BeyondModel, "oil.pour_point_c", message)
+                .number(pour)
+                .unit("°C")
+                .limit(format!("at most {at} °C")))
+        }
+    }
+}
+
 /// Viscosity at the temperature of each event; joints of one temperature share it.
 fn event_viscosities(liquid: &Liquid, course: &Course) -> Result<Vec<f64>> {
     let mut known: Vec<f64> = Vec::with_capacity(course.events.len());
@@ -141,9 +161,10 @@ fn losses(survey: &Checked, course: &Course, viscosity: &[f64], density: f64, ca
     };
     let oxidation = Oxidation { half_life: oil.oxidation_half_life, reference: oil.oxidation_reference };
     let moving = evaporation(fill.air_factor);
-    let [evaporated, oxidised] = course
-        .temperatures
-        .time_mean(&course.layout, |temperature| [moving.rate(temperature), oxidation.rate(temperature)]);
+    let at_test = moving.rate(NOACK_TEMPERATURE);
+    let [evaporated, oxidised] = course.temperatures.time_mean(&course.layout, |temperature| {
+        [at_test * vapour_ratio(temperature, NOACK_TEMPERATURE, oil.vaporisation), oxidation.rate(temperature)]
+    });
     let mut articulation = 0.0;
     for (event, viscosity) in course.events.iter().zip(viscosity) {
         articulation += articulation_rate(

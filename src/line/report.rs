@@ -1,57 +1,29 @@
-//! The parts of an evaluation, put under their public names.
+//! What is said of a computed line: its numbers with the survey, warnings in sentences, cautions.
 
 use super::Line;
 use super::cautions::cautions;
-use super::checked::Checked;
-use super::course::Course;
-use super::driving::Driving;
-use super::oiling::Oiling;
-use super::reach::Reach;
+use super::computed::{Computed, Numbers};
 use super::result::{Evaluation, Warning};
-use super::settle::Settled;
 use super::warnings::warnings;
-use super::wearing::Wearing;
-use crate::circuit::{EventKind as Bend, Kinematics, KinematicsSi, Tension, TensionSi, Way, breakaway};
-use crate::drive::{DriveState, DriveStateSi};
-use crate::economics::{Cost, CostSi};
 use crate::error::Result;
-use crate::joint::{EventKind, EventSi, JointState, JointStateSi, RollerContactSi};
-use crate::lubrication::fill::demand;
-use crate::lubrication::loss::{after_wash_fill, solids_rate, time_to_block};
-use crate::lubrication::{FillState, FillStateSi, LossPartsSi, LubricationSi};
-use crate::quantity::unit::ONE;
-use crate::quantity::{Field, only_numbers};
-use crate::supply::{SupplyState, SupplyStateSi};
-use crate::wear::{WearState, WearStateSi};
 use std::borrow::Cow;
 
-/// Share of the capacity at which the demand of a joint is quoted: half full.
-const TARGET_FILL: f64 = 0.5;
-
-#[allow(clippy::too_many_arguments)]
-pub(super) fn report(
-    line: &Line,
-    survey: Checked,
-    course: Course,
-    oiling: Oiling,
-    reach: Reach,
-    settled: Settled,
-    wearing: Wearing,
-    driving: Driving,
-    supply: SupplyStateSi,
-    cost: CostSi,
-) -> Result<Evaluation> {
-    let kinematics = Kinematics::public(kinematics(&survey, &course), &ONE);
-    let tension = Tension::public(tension(&survey, &course, &settled)?, &ONE);
-    let joint = JointState::public(joint(&course, &settled, &wearing), &ONE);
-    let fill = FillState::public(fill(&survey, &course, &oiling, &reach), &ONE);
-    let wear = WearState::public(wear(&wearing), &ONE);
-    let drive = DriveState::public(drive(&survey, &driving), &ONE);
-    let supply = SupplyState::public(supply, &ONE);
-    let cost = Cost::public(cost, &ONE);
-    let cautions = cautions(line, &kinematics);
-    let mut result = Evaluation {
+pub(super) fn report(line: &Line, computed: &Computed) -> Result<Evaluation> {
+    let numbers = computed.numbers()?;
+    let notes = warnings(computed, &numbers, false).warnings.into_iter();
+    let warnings = notes.map(|note| Warning {
+        code: Cow::Borrowed(note.code),
+        field: note.field,
+        value: note.value.is_finite().then_some(note.value),
+        unit: Cow::Borrowed(note.unit),
+        limit: note.limit,
+        message: note.message,
+    });
+    let warnings = warnings.collect();
+    let Numbers { kinematics, tension, joint, fill, wear, drive, supply, cost } = numbers;
+    Ok(Evaluation {
         line: line.clone(),
+        cautions: cautions(line, &kinematics),
         kinematics,
         tension,
         joint,
@@ -60,222 +32,6 @@ pub(super) fn report(
         drive,
         supply,
         cost,
-        warnings: Vec::new(),
-        cautions,
-    };
-    let notes = warnings(survey, &course, &oiling, &settled, &driving, &result)?;
-    result.warnings = notes
-        .warnings
-        .into_iter()
-        .map(|note| Warning {
-            code: Cow::Borrowed(note.code),
-            field: Cow::Owned(note.field),
-            value: note.value.is_finite().then_some(note.value),
-            unit: Cow::Borrowed(note.unit),
-            limit: Cow::Owned(note.limit),
-            message: Cow::Owned(note.message),
-        })
-        .collect();
-    only_numbers(&result)?;
-    Ok(result)
-}
-
-fn kinematics(survey: &Checked, course: &Course) -> KinematicsSi {
-    let layout = &course.layout;
-    let teeth = layout.drive().turn().and_then(|turn| turn.teeth).unwrap_or_default();
-    KinematicsSi {
-        joints: i64::from(layout.joints),
-        joints_counted: layout.counted,
-        survey_length: layout.length,
-        length: layout.length,
-        circuit_time: layout.circuit_time,
-        joint_time: layout.joint_time,
-        speed_ripple: crate::chain::speed_ripple(f64::from(teeth)),
-        running: survey.running_share,
-        section_temperature: course.temperatures.sections.iter().map(|s| [s.inlet, s.outlet, s.mean]).collect(),
-        mean_temperature: course.temperatures.mean,
-    }
-}
-
-fn tension(survey: &Checked, course: &Course, settled: &Settled) -> Result<TensionSi> {
-    let march = &settled.march;
-    let start = breakaway(
-        &course.layout,
-        &settled.coefficients,
-        survey.si.friction.breakaway_factor,
-        survey.si.circuit.start_time,
-    )?;
-    let drive = course.layout.drive();
-    Ok(TensionSi {
-        pull: march.pull,
-        tight: march.tight,
-        slack: march.slack,
-        least: march.least,
-        required_take_up: march.required_take_up,
-        take_up_sensitivity: march.take_up_sensitivity,
-        heaviest_strand: course.layout.strand_tension(march.greatest, drive.centrifugal),
-        breakaway_pull: start.pull,
-        shares: march.shares().map(|(cause, share)| (Cow::Borrowed(cause.as_str()), share)).collect(),
-        profile: march.profile.clone(),
+        warnings,
     })
-}
-
-fn joint(course: &Course, settled: &Settled, wearing: &Wearing) -> JointStateSi {
-    let events = settled.events.iter().zip(&wearing.event_coefficients).map(|(joint, wear)| EventSi {
-        section: joint.event.section as i64,
-        kind: match joint.event.kind {
-            Bend::Entry => EventKind::Entry,
-            Bend::Exit => EventKind::Exit,
-            Bend::Idler => EventKind::Idler,
-        },
-        count: joint.event.count,
-        time: joint.event.time,
-        tension: joint.event.tension,
-        angle: joint.event.angle,
-        temperature: joint.event.temperature,
-        rest: joint.event.rest,
-        rest_tension: joint.event.rest_tension,
-        viscosity: joint.viscosity,
-        pressure: joint.contact.pressure,
-        contact_pressure: joint.contact.arc.mean_pressure,
-        film: joint.reached.film,
-        lambda: joint.reached.lambda,
-        lambda_full: joint.contact.lambda_at_fill_1,
-        regime: joint.reached.regime,
-        asperity_share: joint.reached.asperity_share,
-        friction_reached: joint.reached.coefficient,
-        friction: joint.friction,
-        flash_temperature: joint.contact.flash_temperature(joint.reached.coefficient),
-        wear_coefficient_reached: *wear,
-    });
-    let roller = settled.rollers.iter().map(|rollers| RollerContactSi {
-        section: rollers.section as i64,
-        load: rollers.load,
-        contact_pressure: rollers.contact.arc.mean_pressure,
-        lambda: rollers.reached.lambda,
-        friction_reached: rollers.friction_reached,
-        friction: rollers.friction,
-    });
-    let bends = |way: &Way| matches!(way, Way::Turn(_));
-    let places = &course.layout.places;
-    let of = |section: usize| (section as i64, settled.coefficients.joint[section]);
-    let turns = places.iter().filter(|place| place.bends() && bends(&place.way)).map(|place| of(place.section));
-    let idlers = places.iter().filter(|place| place.bends() && !bends(&place.way)).map(|place| of(place.section));
-    JointStateSi {
-        events: events.collect(),
-        mu_joint: turns.chain(idlers).collect(),
-        mu_joint_drive: settled.coefficients.joint[course.layout.drive().section],
-        roller: roller.collect(),
-        plate_track: settled.coefficients.plate_track,
-        rounds: settled.rounds,
-    }
-}
-
-fn fill(survey: &Checked, course: &Course, oiling: &Oiling, reach: &Reach) -> FillStateSi {
-    let at = &oiling.application;
-    let (most, least) = oiling.window(survey, course, reach.worst_wait);
-    let losses = &oiling.losses;
-    let oil = &survey.si.oil;
-    let solids = solids_rate(
-        reach.mean_reached * oiling.capacity.total,
-        losses.evaporation,
-        losses.oxidation,
-        oil.residue_evaporation_share,
-        oil.residue_oxidation_share,
-    );
-    let residue = time_to_block(oiling.capacity.annulus, solids) / survey.running_share;
-    FillStateSi {
-        never_reached: reach.never,
-        never_reached_if_miscounted: reach.never_if_miscounted,
-        wait: reach.waits.iter().map(|wait| wait.wait).collect(),
-        wait_weight: reach.waits.iter().map(|wait| wait.weight).collect(),
-        wait_circuits: reach.wait_circuits.clone(),
-        wait_hours: matches!(survey.si.lubrication, LubricationSi::Manual(_))
-            .then(|| reach.waits.iter().map(|wait| wait.wait).collect()),
-        share_of_joints: reach.share_of_joints.clone(),
-        mean_interval: reach.mean_interval,
-        worst_wait: reach.worst_wait,
-        visits: reach.visits,
-        pass_chance: reach.pass_chance,
-        always_full: reach.always_full,
-        lock_risk: reach.lock_risk,
-        application_section: Some(at.spot.section as i64),
-        application_position: Some(at.spot.position),
-        application_side: Some(at.spot.side),
-        application_score: at.score,
-        application_temperature: at.temperature,
-        viscosity_application: at.viscosity,
-        time_available: at.time_available,
-        entry_plate_gap: at.plate_time,
-        entry_joint: at.annulus_time,
-        entered_share: at.entered,
-        viscosity_most: most,
-        viscosity_least: least,
-        capacity: oiling.capacity.total,
-        retained_width: oiling.retained_width,
-        dose_in_joint: reach.dose,
-        loss_rate: oiling.loss_rate,
-        loss_parts: LossPartsSi {
-            evaporation: losses.evaporation,
-            oxidation: losses.oxidation,
-            articulation: losses.articulation,
-            wash: losses.wash,
-            dust: losses.dust,
-            standing: losses.standing,
-        },
-        half_life: losses.half_life(),
-        after_shot: reach.after_shot,
-        mean: reach.mean(),
-        mean_reached: reach.mean_reached,
-        lowest_reached: reach.lowest_reached,
-        after_wash: survey
-            .si
-            .duty
-            .wash_interval
-            .map(|_| after_wash_fill(reach.mean_reached, survey.si.duty.wash_removed_share)),
-        effective: reach.effective,
-        demand: demand(oiling.loss_rate, TARGET_FILL, oiling.capacity.total),
-        residue: residue.is_finite().then_some(residue),
-    }
-}
-
-fn wear(wearing: &Wearing) -> WearStateSi {
-    WearStateSi {
-        coefficient_reached: wearing.coefficient_reached,
-        coefficient_never: wearing.coefficient_never,
-        temperature: wearing.temperature,
-        hardness_factor: wearing.hardness_factor,
-        limit: wearing.limit,
-        sliding: wearing.sliding_rate,
-        elongation_1_year: wearing.elongation_1_year,
-        life: wearing.lives.life,
-        life_mean: wearing.lives.mean,
-        life_local: wearing.lives.local,
-        life_pin: wearing.lives.pin,
-        life_bush: wearing.lives.bush,
-        case_through: wearing.lives.case_through,
-        governs: wearing.lives.governs,
-        service_life: wearing.service_life,
-        sprocket_flank: wearing.sprocket_flank,
-        roller_bush: wearing.roller_bush,
-    }
-}
-
-fn drive(survey: &Checked, driving: &Driving) -> DriveStateSi {
-    let running = driving.load.running;
-    DriveStateSi {
-        chain_power: driving.load.chain_power,
-        shaft_power: driving.load.shaft_power,
-        load: driving.load.load_ratio,
-        current: running.map(|running| running.clamp_current),
-        input_power: driving.input_power,
-        power_factor: driving.power_factor,
-        slip: running.map(|running| running.slip),
-        no_load_current: driving.load.no_load_current,
-        current_per_pull: running.map(|running| running.current_per_pull),
-        energy: driving.input_power.unwrap_or(0.0) * survey.running_share,
-        pull_detectable: driving.pull_detectable,
-        current_drop_joint: driving.current_drop_joint,
-        current_drop_all: driving.current_drop_all,
-    }
 }

@@ -14,6 +14,8 @@ use crate::oil::{pressure_viscosity, roelands};
 
 /// The friction has settled when no coefficient changes by more than this, in its logarithm.
 const SETTLED: f64 = 1e-9;
+/// Below this change the events need not be evaluated once more with the last coefficients.
+const EXACT: f64 = 1e-10;
 /// Rounds after which it is said not to settle.
 const MOST_ROUNDS: i64 = 200;
 /// The least step that damping goes down to.
@@ -100,17 +102,17 @@ impl<'a> Bearing<'a> {
         boundary_friction(self.fill, self.surface.dry_friction, oil.boundary_friction, self.surface.boundary_fill)
     }
 
-    fn at(&self, event: &Event, viscosity: f64) -> Result<JointEvent> {
-        let lubricant = self.lubricant(viscosity);
+    fn at(&self, event: &Event, lubricant: &Lubricant) -> Result<JointEvent> {
+        let viscosity = lubricant.viscosity;
         let (speed, pitch) = (self.survey.si.duty.speed, self.survey.si.chain.pitch);
         let angle = event.angle.abs();
         let turn =
             Turn { angular_speed: angle * speed / pitch, angle, rest_time: event.rest, rest_load: event.rest_tension };
-        let contact = articulating(&self.pair, &self.surface, &lubricant, event.tension, &turn, |pressure| {
+        let contact = articulating(&self.pair, &self.surface, lubricant, event.tension, &turn, |pressure| {
             roelands(viscosity, lubricant.pressure_viscosity, pressure)
         })
         .map_err(|error| at_section(error, event.section))?;
-        let reached = contact.friction(self.fill, &self.surface, &lubricant)?;
+        let reached = contact.friction(self.fill, &self.surface, lubricant)?;
         let friction = self.over_all(reached.coefficient);
         Ok(JointEvent { event: *event, viscosity, contact, reached, friction })
     }
@@ -192,6 +194,7 @@ pub(super) fn settle(survey: &Checked, course: &Course, oiling: &Oiling, reach: 
         }
     }
     let mut march = March::empty(&course.layout);
+    let lubricants: Vec<Lubricant> = oiling.event_viscosity.iter().map(|eta| bearing.lubricant(*eta)).collect();
     let mut list = Vec::with_capacity(course.events.len());
     let mut settled: Vec<JointEvent> = Vec::with_capacity(course.events.len());
     let (mut step, mut changes) = (1.0, [f64::INFINITY; 2]);
@@ -200,8 +203,8 @@ pub(super) fn settle(survey: &Checked, course: &Course, oiling: &Oiling, reach: 
         list.clear();
         events(&course.layout, &march, &course.temperatures, &mut list);
         settled.clear();
-        for (event, viscosity) in list.iter().zip(&oiling.event_viscosity) {
-            settled.push(bearing.at(event, *viscosity)?);
+        for (event, lubricant) in list.iter().zip(&lubricants) {
+            settled.push(bearing.at(event, lubricant)?);
         }
         if friction.joint.is_some() {
             return Ok(Settled { march, coefficients, events: settled, rollers, rounds: round });
@@ -213,13 +216,16 @@ pub(super) fn settle(survey: &Checked, course: &Course, oiling: &Oiling, reach: 
             change = change.max(difference.abs());
             *current = if step == 1.0 { computed } else { *current * (step * difference).exp() };
         });
+        if change < EXACT {
+            return Ok(Settled { march, coefficients, events: settled, rollers, rounds: round });
+        }
         if change < SETTLED {
             march.renew(&course.layout, &coefficients)?;
             list.clear();
             events(&course.layout, &march, &course.temperatures, &mut list);
             settled.clear();
-            for (event, viscosity) in list.iter().zip(&oiling.event_viscosity) {
-                settled.push(bearing.at(event, *viscosity)?);
+            for (event, lubricant) in list.iter().zip(&lubricants) {
+                settled.push(bearing.at(event, lubricant)?);
             }
             return Ok(Settled { march, coefficients, events: settled, rollers, rounds: round });
         }

@@ -1,14 +1,13 @@
 //! What to read with care: findings of the rooms, put into sentences that say what to do.
 
 use super::checked::Checked;
+use super::computed::{Computed, Numbers};
 use super::course::Course;
 use super::driving::Driving;
 use super::oiling::Oiling;
-use super::result::Evaluation;
 use super::settle::Settled;
-use crate::circuit::{Finding, breakaway, inspect_layout, inspect_march, strength};
+use crate::circuit::{Finding, inspect_layout, inspect_march};
 use crate::drive::{BREAKAWAY_CAUTION, breakaway_share};
-use crate::error::{Code, Error, Result};
 use crate::joint::HARDEST_CONTACT;
 use crate::lubrication::{Clock, LubricationSi};
 use crate::quantity::Notes;
@@ -35,73 +34,60 @@ const MISMATCH: f64 = 0.03;
 /// Share of the pull below which a pair is hidden in it.
 const SMALL_SHARE: f64 = 0.05;
 
-/// Gathers every warning that this evaluation calls for.
-pub(super) fn warnings(
-    survey: Checked,
-    course: &Course,
-    oiling: &Oiling,
-    settled: &Settled,
-    driving: &Driving,
-    result: &Evaluation,
-) -> Result<Notes> {
-    let mut notes = survey.notes.clone();
+/// Gathers every warning that this evaluation calls for; with `codes_only` without limits and sentences.
+pub(super) fn warnings(computed: &Computed, numbers: &Numbers, codes_only: bool) -> Notes {
+    let Computed { survey, course, oiling, settled, starting, driving, .. } = computed;
+    let mut notes = Notes::about(&survey.notes, codes_only);
     let mut findings = Vec::new();
     inspect_layout(&course.layout, &mut findings);
     inspect_march(&course.layout, &settled.march, &mut findings);
-    let start = breakaway(
-        &course.layout,
-        &settled.coefficients,
-        survey.si.friction.breakaway_factor,
-        survey.si.circuit.start_time,
-    )?;
-    findings.extend(strength(&course.layout, start.strand_tension)?);
+    findings.extend(starting.finding);
     // What to do something about first, what to know about the models last.
-    of_oil(&mut notes, &survey, oiling, result)?;
+    of_oil(&mut notes, survey, oiling, numbers);
     findings.iter().for_each(|finding| of_circuit(&mut notes, finding));
     of_curves(&mut notes, &findings);
-    of_joints(&mut notes, settled, result);
-    of_wear(&mut notes, &survey, course, result);
-    of_drive(&mut notes, &survey, driving, start.pull, result);
-    of_supply(&mut notes, result, &survey);
-    Ok(notes)
+    of_joints(&mut notes, settled, numbers);
+    of_wear(&mut notes, survey, course, numbers);
+    of_drive(&mut notes, survey, driving, starting.breakaway.pull, numbers);
+    of_supply(&mut notes, numbers, survey);
+    notes
 }
 
 fn of_circuit(notes: &mut Notes, finding: &Finding) {
     match *finding {
         Finding::JointsNotCounted { joints } => notes.warn("joints_not_counted", "circuit.joints", f64::from(joints), "", "counted",
-            format!("The {joints} joints of a strand were computed, not counted: every n-th-joint dosing depends on the exact number, and wear lengthens the chain. Count them.")),
+            format_args!("The {joints} joints of a strand were computed, not counted: every n-th-joint dosing depends on the exact number, and wear lengthens the chain. Count them.")),
         Finding::OddJoints { joints } => notes.warn("odd_joints", "circuit.joints", f64::from(joints), "", "an even number",
-            format!("{joints} joints is an odd number: such a loop needs a cranked link. Check the count.")),
-        Finding::JointsDiffer { counted, computed } => notes.warn("joints_differ", "circuit.joints", f64::from(counted), "", format!("about {computed}"),
-            format!("{counted} joints were counted, but the surveyed lengths make {computed}: check lengths, pitch and count.")),
+            format_args!("{joints} joints is an odd number: such a loop needs a cranked link. Check the count.")),
+        Finding::JointsDiffer { counted, computed } => notes.warn("joints_differ", "circuit.joints", f64::from(counted), "", format_args!("about {computed}"),
+            format_args!("{counted} joints were counted, but the surveyed lengths make {computed}: check lengths, pitch and count.")),
         Finding::FewTeeth { section, teeth } => notes.warn("few_teeth", format!("circuit.sections.{section}.teeth"), f64::from(teeth), "", "at least 8",
-            format!("Section {section} has {teeth} teeth: below 8 the chain runs in jerks, and joints articulate far.")),
+            format_args!("Section {section} has {teeth} teeth: below 8 the chain runs in jerks, and joints articulate far.")),
         Finding::FastChain { speed } => notes.warn("fast_chain", "duty.speed_m_per_min", M_PER_MIN.from_si(speed), "m/min", "at most 150 m/min",
-            format!("At {} m/s this is a transmission drive rather than a conveyor: impact and vibration are not modelled.", number(speed))),
+            format_args!("At {} m/s this is a transmission drive rather than a conveyor: impact and vibration are not modelled.", number(speed))),
         Finding::PlanNotClosed { turned } => notes.warn("plan_not_closed", "circuit.sections", turned.to_degrees(), "°", "360° or -360°",
-            format!("The turns add up to {}°, but a closed plan turns by ±360°: a turn, its wrap or its side is wrong.", number(turned.to_degrees()))),
-        Finding::SlackChain { take_up, required, least } => notes.warn("slack_chain", "tension.slack_n", take_up, "N", format!("at least {} N", number(required)),
-            if least > 0.0 {
-                format!("The take-up of {} N leaves the chain slack; it needs {} N.", number(take_up), number(required))
-            } else {
-                format!("The take-up of {} N lets the chain pile up (least tension {} N): tensions there are not physical. It needs {} N.", number(take_up), number(least), number(required))
-            }),
+            format_args!("The turns add up to {}°, but a closed plan turns by ±360°: a turn, its wrap or its side is wrong.", number(turned.to_degrees()))),
+        Finding::SlackChain { take_up, required, least } if least > 0.0 => notes.warn("slack_chain", "tension.slack_n", take_up, "N", format_args!("at least {} N", number(required)),
+            format_args!("The take-up of {} N leaves the chain slack; it needs {} N.", number(take_up), number(required))),
+        Finding::SlackChain { take_up, required, least } => notes.warn("slack_chain", "tension.slack_n", take_up, "N", format_args!("at least {} N", number(required)),
+            format_args!("The take-up of {} N lets the chain pile up (least tension {} N): tensions there are not physical. It needs {} N.", number(take_up), number(least), number(required))),
+        Finding::LargeSag { section, sag_share } if sag_share.is_finite() => notes.warn("large_sag", format!("circuit.sections.{section}"), sag_share * 100.0, "%", "at most 5 % of the span",
+            format_args!("The chain of section {section} sags by {} % of its span: more take-up or more idlers.", number(sag_share * 100.0))),
         Finding::LargeSag { section, sag_share } => notes.warn("large_sag", format!("circuit.sections.{section}"), sag_share * 100.0, "%", "at most 5 % of the span",
-            if sag_share.is_finite() { format!("The chain of section {section} sags by {} % of its span: more take-up or more idlers.", number(sag_share * 100.0)) }
-            else { format!("The chain of section {section} hangs without tension.") }),
+            format_args!("The chain of section {section} hangs without tension.")),
         Finding::CurveWeight { .. } => {} // once for all curves
         Finding::ChainLifts { section, tension_over_weight } => notes.warn("chain_lifts", format!("circuit.sections.{section}"), tension_over_weight, "", "at most 1",
-            format!("If the curve of section {section} is concave and has no hold-down, the chain lifts off it: tension is {} times the weight on a radian.", number(tension_over_weight))),
+            format_args!("If the curve of section {section} is concave and has no hold-down, the chain lifts off it: tension is {} times the weight on a radian.", number(tension_over_weight))),
         Finding::TensionJump { section, share } => notes.warn("tension_jump", format!("circuit.sections.{section}"), share * 100.0, "%", "at most 2 %",
-            format!("The load on the turn of section {section} makes joint tension jump by {} % against the straight beside it: a limit of the model.", number(share * 100.0))),
+            format_args!("The load on the turn of section {section} makes joint tension jump by {} % against the straight beside it: a limit of the model.", number(share * 100.0))),
         Finding::FrictionHeating { heating } => notes.warn("friction_heating", "kinematics.mean_c", heating, "K", "at most 5 K",
-            format!("Friction may heat the chain by up to {} K, which the temperature round the loop leaves out.", number(heating))),
-        Finding::RunBack { rises, friction } => notes.warn("run_back", "tension.pull_n", rises, "N", format!("below {} N", number(friction)),
-            format!("The rises pull with {} N against {} N of friction: when the drive lets go, the loaded chain runs back. It needs a holdback or brake; the machine's designer and local codes decide.", number(rises), number(friction))),
+            format_args!("Friction may heat the chain by up to {} K, which the temperature round the loop leaves out.", number(heating))),
+        Finding::RunBack { rises, friction } => notes.warn("run_back", "tension.pull_n", rises, "N", format_args!("below {} N", number(friction)),
+            format_args!("The rises pull with {} N against {} N of friction: when the drive lets go, the loaded chain runs back. It needs a holdback or brake; the machine's designer and local codes decide.", number(rises), number(friction))),
         Finding::Overhauling { pull } => notes.warn("overhauling", "tension.pull_n", pull, "N", "above 0 N",
-            format!("The load drives the chain (pull {} N): the drive must brake, and its current says nothing of friction.", number(pull))),
-        Finding::Strength { strand_tension, tensile_strength, safety } => notes.warn("strength", "tension.heaviest_strand_n", strand_tension, "N", format!("at most {} N", number(tensile_strength / 7.0)),
-            format!("At breakaway the heaviest strand carries {} N, a {} th of its tensile strength; a seventh is usual (common practice). People under the load and local rules ask for more.", number(strand_tension), number(safety))),
+            format_args!("The load drives the chain (pull {} N): the drive must brake, and its current says nothing of friction.", number(pull))),
+        Finding::Strength { strand_tension, tensile_strength, safety } => notes.warn("strength", "tension.heaviest_strand_n", strand_tension, "N", format_args!("at most {} N", number(tensile_strength / 7.0)),
+            format_args!("At breakaway the heaviest strand carries {} N, a {} th of its tensile strength; a seventh is usual (common practice). People under the load and local rules ask for more.", number(strand_tension), number(safety))),
     }
 }
 
@@ -114,32 +100,28 @@ fn of_curves(notes: &mut Notes, findings: &[Finding]) {
     let heavy: Vec<(usize, f64)> = heavy.collect();
     let Some(&(worst, most)) = heavy.iter().max_by(|a, b| a.1.total_cmp(&b.1)) else { return };
     let sections = heavy.iter().map(|(section, _)| section.to_string()).collect::<Vec<_>>().join(", ");
-    let message = format!(
-        "In the vertical curves of sections {sections} the weight on a radian is up to {} of the tension (section {worst}); its \
-         friction is neglected.",
-        number(most)
-    );
-    notes.warn("curve_weight", format!("circuit.sections.{worst}"), most, "", "at most 0.2", message);
+    notes.warn("curve_weight", format!("circuit.sections.{worst}"), most, "", "at most 0.2",
+        format_args!("In the vertical curves of sections {sections} the weight on a radian is up to {} of the tension (section {worst}); its friction is neglected.", number(most)));
 }
 
-fn of_joints(notes: &mut Notes, settled: &Settled, result: &Evaluation) {
+fn of_joints(notes: &mut Notes, settled: &Settled, numbers: &Numbers) {
     if settled.events.is_empty() {
         return;
     }
     let first =
         |is: fn(&crate::joint::Cautions) -> bool| settled.events.iter().position(|joint| is(&joint.contact.cautions));
     if let Some(i) = first(|c| c.bearing_pressure) {
-        let highest = result.joint.events.iter().map(|event| event.pressure_mpa).fold(0.0, f64::max);
+        let highest = numbers.joint.events.iter().map(|event| event.pressure_mpa).fold(0.0, f64::max);
         let speed = settled.events[i].contact.sliding_speed;
         let limit = MPA.from_si(crate::joint::permissible_pressure(speed));
-        notes.warn("bearing_pressure", "joint.events.pressure_mpa", highest, "MPa", format!("at most {} MPa", number(limit)),
-            format!("The bearing pressure of {} MPa is above the {} MPa that hardened pins are given (common practice, no source): expect fast wear; a larger chain or more strands.", number(highest), number(limit)));
+        notes.warn("bearing_pressure", "joint.events.pressure_mpa", highest, "MPa", format_args!("at most {} MPa", number(limit)),
+            format_args!("The bearing pressure of {} MPa is above the {} MPa that hardened pins are given (common practice, no source): expect fast wear; a larger chain or more strands.", number(highest), number(limit)));
     }
     let bent = settled.events.iter().filter(|joint| joint.contact.cautions.pin_bending);
     let hardest = bent.map(|joint| joint.contact.arc.mean_pressure).fold(0.0, f64::max);
     if BENT_PIN * hardest > HARDEST_CONTACT {
         let limit = MPA.from_si(HARDEST_CONTACT / BENT_PIN);
-        notes.warn("pin_bending", "joint.events.contact_pressure_mpa", MPA.from_si(hardest), "MPa", format!("at most {} MPa", number(limit)),
+        notes.warn("pin_bending", "joint.events.contact_pressure_mpa", MPA.from_si(hardest), "MPa", format_args!("at most {} MPa", number(limit)),
             "The pin bends more than the contact gives, so the ends of the bush carry up to four times the computed contact pressure: there it may be more than steel stands.");
     }
     if first(|c| c.brief_turn).is_some() {
@@ -168,29 +150,30 @@ fn of_joints(notes: &mut Notes, settled: &Settled, result: &Evaluation) {
     }
 }
 
-fn of_oil(notes: &mut Notes, survey: &Checked, oiling: &Oiling, result: &Evaluation) -> Result<()> {
-    let fill = &result.fill;
+fn of_oil(notes: &mut Notes, survey: &Checked, oiling: &Oiling, numbers: &Numbers) {
+    let fill = &numbers.fill;
     if fill.never_reached > 0.0 {
-        let mut message = format!(
-            "{} % of the joints never get oil. They run dry, and their wear decides the life of the chain whatever the mean says.",
-            number(fill.never_reached * 100.0)
-        );
         // A timer that is locked at the surveyed speed may not be so at the real one.
-        if let Some(risk) = fill.lock_risk.filter(|risk| *risk > 0.0 && *risk < 1.0) {
-            message += &format!(
-                " That takes timer and speed as surveyed, and so do life and cost here; within the speed tolerance a stretch waits too long at only {} % of the possible errors: look which joints are dry.",
-                number(risk * 100.0)
-            );
-        }
-        notes.warn("joints_never_reached", "fill.never_reached", fill.never_reached, "", "0", message);
+        let likely =
+            fill.lock_risk.filter(|risk| *risk > 0.0 && *risk < 1.0).map(|risk| number(risk * 100.0).to_string());
+        let (before, likely, after) = match &likely {
+            Some(risk) => (
+                " That takes timer and speed as surveyed, and so do life and cost here; within the speed tolerance a stretch waits too long at only ",
+                risk.as_str(),
+                " % of the possible errors: look which joints are dry.",
+            ),
+            None => ("", "", ""),
+        };
+        notes.warn("joints_never_reached", "fill.never_reached", fill.never_reached, "", "0",
+            format_args!("{} % of the joints never get oil. They run dry, and their wear decides the life of the chain whatever the mean says.{before}{likely}{after}", number(fill.never_reached * 100.0)));
     }
     if let Some(share) = fill.never_reached_if_miscounted.filter(|share| *share > fill.never_reached) {
         notes.warn("count_decides", "fill.never_reached_if_miscounted", share, "", "0",
-            format!("The joints were not counted: if their number is up to 4 off, {} % of them would never get oil. Count them, or choose another n.", number(share * 100.0)));
+            format_args!("The joints were not counted: if their number is up to 4 off, {} % of them would never get oil. Count them, or choose another n.", number(share * 100.0)));
     }
     if let Some(risk) = fill.lock_risk.filter(|risk| *risk > LOCK_RISK) {
         notes.warn("lock_risk", "fill.lock_risk", risk, "", "at most 0.05",
-            format!("The timer runs near a simple fraction of the circuit time: at {} % of the possible speed errors a stretch of chain waits too long. A longer run, or a period further from that fraction.", number(risk * 100.0)));
+            format_args!("The timer runs near a simple fraction of the circuit time: at {} % of the possible speed errors a stretch of chain waits too long. A longer run, or a period further from that fraction.", number(risk * 100.0)));
     }
     if fill.lowest_fill_reached < survey.si.fill.floor {
         notes.warn(
@@ -198,8 +181,8 @@ fn of_oil(notes: &mut Notes, survey: &Checked, oiling: &Oiling, result: &Evaluat
             "fill.lowest_fill_reached",
             fill.lowest_fill_reached,
             "",
-            format!("at least {}", number(survey.si.fill.floor)),
-            format!(
+            format_args!("at least {}", number(survey.si.fill.floor)),
+            format_args!(
                 "Reached joints fall to a fill of {} before they are oiled again: more oil, or more often.",
                 number(fill.lowest_fill_reached)
             ),
@@ -207,22 +190,22 @@ fn of_oil(notes: &mut Notes, survey: &Checked, oiling: &Oiling, result: &Evaluat
     }
     if fill.entered_share < 1.0 {
         notes.warn("slow_entry", "fill.entered_share", fill.entered_share, "", "1",
-            format!("Only {} % of the captured oil enters in the {} s it has; it would take {} s. A warmer or earlier point, or a thinner oil.", number(fill.entered_share * 100.0), number(fill.time_available_s), number(fill.entry_plate_gap_s + fill.entry_joint_s)));
+            format_args!("Only {} % of the captured oil enters in the {} s it has; it would take {} s. A warmer or earlier point, or a thinner oil.", number(fill.entered_share * 100.0), number(fill.time_available_s), number(fill.entry_plate_gap_s + fill.entry_joint_s)));
     }
     if fill.viscosity_least_mpa_s > fill.viscosity_most_mpa_s {
-        notes.warn("no_grade_fits", "fill.viscosity_least_mpa_s", fill.viscosity_least_mpa_s, "mPa s", format!("at most {} mPa s", number(fill.viscosity_most_mpa_s)),
+        notes.warn("no_grade_fits", "fill.viscosity_least_mpa_s", fill.viscosity_least_mpa_s, "mPa s", format_args!("at most {} mPa s", number(fill.viscosity_most_mpa_s)),
             "No viscosity both enters in time and stays until the next shot: a warmer or earlier point, a shorter interval, or an oil of higher viscosity index.");
     }
-    if result.supply.dripped_share > 0.5 {
+    if numbers.supply.dripped_share > 0.5 {
         notes.warn(
             "drips",
             "supply.dripped_share",
-            result.supply.dripped_share,
+            numbers.supply.dripped_share,
             "",
             "at most 0.5",
-            format!(
+            format_args!(
                 "{} % of the applied oil never stays in a joint: it drips, and makes floors slippery.",
-                number(result.supply.dripped_share * 100.0)
+                number(numbers.supply.dripped_share * 100.0)
             ),
         );
     }
@@ -233,7 +216,7 @@ fn of_oil(notes: &mut Notes, survey: &Checked, oiling: &Oiling, result: &Evaluat
             oiling.application.spot.section as f64,
             "",
             "another place",
-            format!("Oil should not be applied there: {}.", exclusion.reason()),
+            format_args!("Oil should not be applied there: {}.", exclusion.reason()),
         );
     }
     if oiling.near_flash_point {
@@ -242,23 +225,13 @@ fn of_oil(notes: &mut Notes, survey: &Checked, oiling: &Oiling, result: &Evaluat
     }
     if let Some(pour) = survey.si.oil.pour_point {
         let at = fill.application_c;
-        if at < pour {
-            let message = format!(
-                "oil.pour_point_c = {pour} °C: at the application point the chain has {} °C, and this oil does not flow there. Take an oil with a lower pour point",
-                number(at)
-            );
-            return Err(Error::new(Code::BeyondModel, "oil.pour_point_c", message)
-                .number(pour)
-                .unit("°C")
-                .limit(format!("at most {} °C", number(at))));
-        }
         if at < pour + POUR_MARGIN {
             notes.warn(
                 "near_pour_point",
                 "fill.application_c",
                 at,
                 "°C",
-                format!("at least {} °C", number(pour + POUR_MARGIN)),
+                format_args!("at least {} °C", number(pour + POUR_MARGIN)),
                 "The application point is within 10 K of the pour point: the oil may not flow.",
             );
         }
@@ -278,25 +251,21 @@ fn of_oil(notes: &mut Notes, survey: &Checked, oiling: &Oiling, result: &Evaluat
     }
     if let Some(years) = fill.residue_years.filter(|years| *years < RESIDUE_YEARS) {
         notes.warn("residue", "fill.residue_years", years, "years", "at least 2 years",
-            format!("What evaporates and oxidises may block half of the clearance in {} years: an oil that leaves less residue.", number(years)));
+            format_args!("What evaporates and oxidises may block half of the clearance in {} years: an oil that leaves less residue.", number(years)));
     }
     // What is true of nearly every line is said once.
-    let most = result.joint.events.iter().map(|event| event.lambda_fill_1).fold(0.0, f64::max);
-    let boundary = if most < 1.0 && !result.joint.events.is_empty() {
-        format!(
-            "Even full joints reach a film of only {} of the roughness: this is boundary lubrication, where supply and additive decide friction and wear, and viscosity whether oil gets in and stays. ",
-            number(most)
-        )
-    } else {
-        String::new()
-    };
+    let most = numbers.joint.events.iter().map(|event| event.lambda_fill_1).fold(0.0, f64::max);
     let widest = "Loss rate, capture and dry wear coefficient are uncertain by factors of 5 to 30 until they are calibrated: one elongation reading is worth more than all tables.";
-    notes.warn("uncalibrated", "fill.loss_rate_per_h", fill.loss_rate_per_h, "1/h", "", boundary + widest);
-    Ok(())
+    if most < 1.0 && !numbers.joint.events.is_empty() {
+        notes.warn("uncalibrated", "fill.loss_rate_per_h", fill.loss_rate_per_h, "1/h", "",
+            format_args!("Even full joints reach a film of only {} of the roughness: this is boundary lubrication, where supply and additive decide friction and wear, and viscosity whether oil gets in and stays. {widest}", number(most)));
+    } else {
+        notes.warn("uncalibrated", "fill.loss_rate_per_h", fill.loss_rate_per_h, "1/h", "", widest);
+    }
 }
 
-fn of_wear(notes: &mut Notes, survey: &Checked, course: &Course, result: &Evaluation) {
-    let wear = &result.wear;
+fn of_wear(notes: &mut Notes, survey: &Checked, course: &Course, numbers: &Numbers) {
+    let wear = &numbers.wear;
     if wear_does_not_limit(wear.life_years) {
         notes.warn(
             "wear_does_not_limit",
@@ -313,7 +282,7 @@ fn of_wear(notes: &mut Notes, survey: &Checked, course: &Course, result: &Evalua
             "wear.temperature_c",
             wear.temperature_c,
             "°C",
-            format!("at most {} °C", number(TEMPERING_TEMPERATURE)),
+            format_args!("at most {} °C", number(TEMPERING_TEMPERATURE)),
             "Above this temperature hardened steel softens for good, which is not modelled: wear will be faster.",
         );
     }
@@ -332,13 +301,13 @@ fn of_wear(notes: &mut Notes, survey: &Checked, course: &Course, result: &Evalua
     if let (Some(teeth), Some(roller)) = (teeth, chain.roller_diameter) {
         let tip = tip_elongation(chain.pitch, roller, teeth);
         if chain.elongation_limit > JUMP_WARNING_SHARE * tip {
-            notes.warn("tooth_jump", "chain.elongation_limit_pct", chain.elongation_limit * 100.0, "%", format!("at most {} %", number(JUMP_WARNING_SHARE * tip * 100.0)),
-                format!("On {teeth} teeth the chain may jump before it reaches its elongation limit; it certainly does at {} %.", number(tip * 100.0)));
+            notes.warn("tooth_jump", "chain.elongation_limit_pct", chain.elongation_limit * 100.0, "%", format_args!("at most {} %", number(JUMP_WARNING_SHARE * tip * 100.0)),
+                format_args!("On {teeth} teeth the chain may jump before it reaches its elongation limit; it certainly does at {} %.", number(tip * 100.0)));
         }
     }
 }
 
-fn of_drive(notes: &mut Notes, survey: &Checked, driving: &Driving, breakaway_pull: f64, result: &Evaluation) {
+fn of_drive(notes: &mut Notes, survey: &Checked, driving: &Driving, breakaway_pull: f64, numbers: &Numbers) {
     let (drive, load) = (&survey.si.drive, driving.load.load_ratio);
     if driving.load.running.is_none() {
         notes.warn("overhauling_motor", "drive.shaft_power_w", driving.load.shaft_power, "W", "above 0 W",
@@ -354,12 +323,12 @@ fn of_drive(notes: &mut Notes, survey: &Checked, driving: &Driving, breakaway_pu
             load,
             "",
             "at most 1",
-            format!("The motor runs at {} % of its rated power.", number(load * 100.0)),
+            format_args!("The motor runs at {} % of its rated power.", number(load * 100.0)),
         );
     }
     if load < WEAK_WITNESS {
         notes.warn("weak_witness", "drive.load", load, "", "at least 0.4",
-            format!("At {} % of rated power most of the current is magnetising current: log electrical power, not current, to prove anything.", number(load * 100.0)));
+            format_args!("At {} % of rated power most of the current is magnetising current: log electrical power, not current, to prove anything.", number(load * 100.0)));
     }
     if let Some(locked) = breakaway_share(
         breakaway_pull,
@@ -375,7 +344,7 @@ fn of_drive(notes: &mut Notes, survey: &Checked, driving: &Driving, breakaway_pu
             breakaway_pull,
             "N",
             "80 % of the locked-rotor torque at low voltage",
-            format!(
+            format_args!(
                 "After a stop the motor needs {} % of its locked-rotor torque at 10 % low voltage: it may not start.",
                 number(locked * 100.0)
             ),
@@ -388,7 +357,7 @@ fn of_drive(notes: &mut Notes, survey: &Checked, driving: &Driving, breakaway_pu
             drive.rated_current,
             "A",
             "power, voltage, efficiency and power factor that agree",
-            format!(
+            format_args!(
                 "The nameplate contradicts itself by {} %: √3 U I cos φ η is not the rated power.",
                 number(driving.motor.mismatch * 100.0)
             ),
@@ -407,25 +376,26 @@ fn of_drive(notes: &mut Notes, survey: &Checked, driving: &Driving, breakaway_pu
             );
         }
     }
-    let pin_share = result.tension.shares.0.iter().find(|(cause, _)| cause == "joint").map_or(0.0, |(_, share)| *share);
+    let pin_share =
+        numbers.tension.shares.0.iter().find(|(cause, _)| cause == "joint").map_or(0.0, |(_, share)| *share);
     if pin_share < SMALL_SHARE {
         notes.warn("current_sees_other_pair", "tension.shares", pin_share, "", "",
-            format!("Pins and bushes make {} % of the pull: the current proves oil at rollers, tracks or trolleys, never by itself in the pins. Pins are proved by elongation.", number(pin_share * 100.0)));
+            format_args!("Pins and bushes make {} % of the pull: the current proves oil at rollers, tracks or trolleys, never by itself in the pins. Pins are proved by elongation.", number(pin_share * 100.0)));
     }
     if let (Some(drop), Some(per_pull), Some(least)) =
-        (result.drive.current_drop_all_a, result.drive.current_per_pull_a_per_n, result.drive.pull_detectable_n)
+        (numbers.drive.current_drop_all_a, numbers.drive.current_per_pull_a_per_n, numbers.drive.pull_detectable_n)
         && drop < least * per_pull
     {
-        notes.warn("current_hides_it", "drive.current_drop_all_a", drop, "A", format!("above {} A", number(least * per_pull)),
+        notes.warn("current_hides_it", "drive.current_drop_all_a", drop, "A", format_args!("above {} A", number(least * per_pull)),
                 "Even if pin, roller and track friction were all halved, a month of logged current on each side could not show it: measure electrical power.");
     }
 }
 
-fn of_supply(notes: &mut Notes, result: &Evaluation, survey: &Checked) {
-    let supply = &result.supply;
+fn of_supply(notes: &mut Notes, numbers: &Numbers, survey: &Checked) {
+    let supply = &numbers.supply;
     if let Some(used) = supply.outlet_use.filter(|used| *used > OUTLET_USE) {
         notes.warn("line_pressure", "supply.outlet_use", used, "", "at most 0.8",
-            format!("Line and injector need {} % of the pump's outlet pressure when the oil is coldest: a wider or shorter line, or a thinner oil.", number(used * 100.0)));
+            format_args!("Line and injector need {} % of the pump's outlet pressure when the oil is coldest: a wider or shorter line, or a thinner oil.", number(used * 100.0)));
     }
     if let (Some(needs), Some(has)) = (supply.injector_s, supply.time_between_shots_s)
         && needs > has
@@ -435,8 +405,12 @@ fn of_supply(notes: &mut Notes, result: &Evaluation, survey: &Checked) {
             "supply.injector_s",
             needs,
             "s",
-            format!("at most {} s", number(has)),
-            format!("An injector needs {} s for a shot but gets only {} s: a larger n.", number(needs), number(has)),
+            format_args!("at most {} s", number(has)),
+            format_args!(
+                "An injector needs {} s for a shot but gets only {} s: a larger n.",
+                number(needs),
+                number(has)
+            ),
         );
     }
     if let Some(days) = supply.reservoir_days.filter(|days| *days < RESERVOIR_DAYS) {
@@ -446,7 +420,7 @@ fn of_supply(notes: &mut Notes, result: &Evaluation, survey: &Checked) {
             days,
             "d",
             "at least 7 d",
-            format!("The reservoir lasts {} days.", number(days)),
+            format_args!("The reservoir lasts {} days.", number(days)),
         );
     }
     if let Some(data) = &survey.si.supply {
@@ -457,8 +431,8 @@ fn of_supply(notes: &mut Notes, result: &Evaluation, survey: &Checked) {
                     name,
                     volts,
                     "V",
-                    format!("at least {} V", number(data.least_voltage)),
-                    format!("The device gets {} V: a thicker or shorter cable.", number(volts)),
+                    format_args!("at least {} V", number(data.least_voltage)),
+                    format_args!("The device gets {} V: a thicker or shorter cable.", number(volts)),
                 );
             }
         }
@@ -470,7 +444,7 @@ fn of_supply(notes: &mut Notes, result: &Evaluation, survey: &Checked) {
                 "supply.coldest_c",
                 coldest,
                 "°C",
-                format!("at least {} °C", number(pour + POUR_MARGIN)),
+                format_args!("at least {} °C", number(pour + POUR_MARGIN)),
                 "The line comes within 10 K of the pour point: the oil may not flow.",
             );
         }

@@ -37,8 +37,8 @@ pub use argument::{ARGUMENTS, default_of, find, named, same};
 pub use datum::{Datum, Put, no_such_path, put_at, registered, row_of, steps, value_at};
 pub use explain::{Explanation, Ingredient, explain};
 pub use field::{Field, Named, Place, Word, nearest};
-pub use note::{Caution, Note, Notes};
-pub use noun::{Noun, checked, missing_word, only_known, only_numbers, unknown_word, word};
+pub use note::{Caution, Note, Notes, Wording};
+pub use noun::{Noun, checked, infinite, missing_word, only_known, only_numbers, unknown_word, word};
 pub use outcome::OUTCOMES;
 #[cfg(feature = "python")]
 pub(crate) use outcome::outcomes;

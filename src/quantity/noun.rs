@@ -1,5 +1,6 @@
 //! The declaration macros: `noun!` for groups of quantities, `choice!` for words, `tagged!` for one of several nouns.
 
+use super::datum::row_of;
 use super::field::Place;
 use super::tree::{Tree, Value};
 use super::{Field, Notes, Row, nearest, show};
@@ -439,27 +440,26 @@ pub fn missing_word(tree: &Tree, place: &Place, row: &Row, words: &[&str]) -> Er
 
 /// Refuses a result with a number that is infinite or none, naming the first, and what it is computed from.
 pub fn only_numbers<T: Noun>(result: &T) -> Result<()> {
-    result.check_computed(&mut Notes::default()).map_err(|mut error| {
-        let steps: Vec<&str> = error.field.split('.').filter(|step| step.parse::<usize>().is_err()).collect();
-        let path = steps.join(".");
-        let mut rows = Vec::new();
-        T::register(String::new(), &Row::BLANK, &mut rows);
-        let row = rows.into_iter().find(|(known, _)| *known == path).map_or(&Row::BLANK, |(_, row)| row);
-        let value = match *error.value {
-            Given::Number(number) => show::quantity(number, row.unit),
-            _ => "no number".into(),
-        };
-        error.is_result = true;
-        error.limit = "a finite number".into();
-        error.message = format!(
-            "{} comes out as {value} ({}): some values of this survey are too extreme together",
-            error.field, row.means
-        );
-        if !row.formula.is_empty() {
-            error.message += &format!(". It is computed by {}", row.formula.replace(['{', '}'], ""));
-        }
-        error
-    })
+    result.check_computed(&mut Notes::default()).map_err(infinite::<T>)
+}
+
+/// Says of a failed check of results what came out infinite and how it is computed.
+pub fn infinite<T: Noun>(mut error: Error) -> Error {
+    let row = row_of::<T>(&error.field).unwrap_or(&Row::BLANK);
+    let value = match *error.value {
+        Given::Number(number) => show::quantity(number, row.unit),
+        _ => "no number".into(),
+    };
+    error.is_result = true;
+    error.limit = "a finite number".into();
+    error.message = format!(
+        "{} comes out as {value} ({}): some values of this survey are too extreme together",
+        error.field, row.means
+    );
+    if !row.formula.is_empty() {
+        error.message += &format!(". It is computed by {}", row.formula.replace(['{', '}'], ""));
+    }
+    error
 }
 
 /// Checks a noun that was built in code, and gathers warnings about unusual values.

@@ -46,6 +46,7 @@ pub struct Range {
 
 impl Range {
     /// Whether a finite number lies inside.
+    #[inline]
     pub fn holds(&self, value: f64) -> bool {
         value <= self.high && if self.open_low { value > self.low } else { value >= self.low }
     }

@@ -4,13 +4,43 @@ use super::tree::{Tree, Value};
 use super::unit::Unit;
 use super::{Noun, Row};
 
-/// A number with at most three significant figures, for sentences.
-pub fn brief(value: f64) -> String {
-    if value == 0.0 || !value.is_finite() {
-        return number(value);
+/// A number that sentences show with at most three significant figures; put into words only when it is printed.
+pub struct Brief(f64);
+
+/// A number for sentences.
+pub fn brief(value: f64) -> Brief {
+    Brief(value)
+}
+
+impl std::fmt::Display for Brief {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        let Brief(value) = *self;
+        if value == 0.0 || !value.is_finite() {
+            return f.write_str(&number(value));
+        }
+        let exponent = value.abs().log10().floor() as i32;
+        let step = 10f64.powi(exponent - 2);
+        let digits = (value / step).round();
+        if !(0..8).contains(&exponent) {
+            return f.write_str(&number(digits * step));
+        }
+        // three digits as a whole number, and where the point goes: printing the number itself takes ten times as long
+        let (sign, mut whole) = (if value < 0.0 { "-" } else { "" }, digits.abs() as u64);
+        match exponent {
+            2.. => write!(f, "{sign}{}", whole * 10_u64.pow(exponent as u32 - 2)),
+            _ => {
+                let mut decimals = 2 - exponent as usize;
+                while decimals > 0 && whole.is_multiple_of(10) {
+                    (whole, decimals) = (whole / 10, decimals - 1);
+                }
+                let tens = 10_u64.pow(decimals as u32);
+                match decimals {
+                    0 => write!(f, "{sign}{whole}"),
+                    _ => write!(f, "{sign}{}.{:0decimals$}", whole / tens, whole % tens),
+                }
+            }
+        }
     }
-    let step = 10f64.powi(value.abs().log10().floor() as i32 - 2);
-    number((value / step).round() * step)
 }
 
 /// A number with at most six significant figures, without trailing zeros.
@@ -181,6 +211,32 @@ pub fn html_table<T: Noun>(noun: &T) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use proptest::prelude::*;
+
+    proptest! {
+        #[test]
+        fn three_figures_read_as_the_rounded_number_does(log in -7.0..12.0f64, sign in prop_oneof![Just(1.0), Just(-1.0)]) {
+            let value = sign * 10f64.powf(log);
+            let step = 10f64.powi(value.abs().log10().floor() as i32 - 2);
+            prop_assert_eq!(brief(value).to_string(), number((value / step).round() * step));
+        }
+    }
+
+    #[test]
+    fn three_figures_without_trailing_zeros() {
+        for (value, text) in [
+            (0.0, "0"),
+            (9.996, "10"),
+            (-1.203, "-1.2"),
+            (1.005, "1"),
+            (2.038, "2.04"),
+            (999.6, "1000"),
+            (99_996.0, "100000"),
+            (f64::INFINITY, "infinite"),
+        ] {
+            assert_eq!(brief(value).to_string(), text);
+        }
+    }
 
     #[test]
     fn six_figures_without_trailing_zeros() {

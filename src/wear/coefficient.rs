@@ -173,6 +173,23 @@ impl OiledJoint {
     pub fn dry_coefficient(&self) -> f64 {
         self.dry_coefficient
     }
+
+    /// s = φ²/(φ² + a²) at `fill` φ: ln K is linear in it.
+    pub(super) fn share(&self, fill: f64) -> f64 {
+        fill * fill / (fill * fill + self.half_square)
+    }
+
+    /// K dry without a cap, and by how much ln K falls from s = 0 to s = 1.
+    pub(super) fn line(&self) -> (f64, f64) {
+        (self.dry.exp(), self.relief * (1.0 + self.half_square))
+    }
+
+    /// Where between s = 0 and s = 1 the greatest coefficient is met, if it is.
+    pub(super) fn share_at_cap(&self) -> Option<f64> {
+        let (dry, fall) = self.line();
+        let share = (dry / GREATEST_COEFFICIENT).ln() / fall;
+        (share > 0.0 && share < 1.0).then_some(share)
+    }
 }
 
 #[cfg(test)]

@@ -75,7 +75,9 @@ pub fn finite_bearing_load(eccentricity: Eccentricity, length_to_diameter: f64) 
 pub fn finite_bearing_eccentricity(load: f64, length_to_diameter: f64) -> Result<Eccentricity> {
     let squared = length_to_diameter * length_to_diameter;
     let target = load.ln();
-    let log_q = rising_root("eccentricity of a bearing", ANYWHERE, (load / 5.0).max(1e-3).ln(), |log_q| {
+    // heavily loaded bearings carry about what long ones do
+    let start = steady_at_least(load).max(load / 5.0).max(1e-3).ln();
+    let log_q = rising_root("eccentricity of a bearing", ANYWHERE, start, |log_q| {
         let (ln, slope) = steady_load(log_q.exp(), squared);
         (ln - target, slope)
     })?;

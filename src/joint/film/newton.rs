@@ -8,11 +8,14 @@ pub(super) const ANYWHERE: (f64, f64) = (-140.0, 140.0);
 /// Logarithms of film equations are not known better than this; flat ones never get a smaller step.
 const ROUNDING: f64 = 1e-14;
 
+/// A step whose square is lost in rounding.
+const NOTHING_LEFT: f64 = 3e-7;
+
 /// Argument within `bounds` at which `f` (value and slope, rising) is zero, by Newton steps from `start` with bisection
 /// as the guard.
 ///
 /// On logarithmic axes film equations have slopes between 1 and 2, so Newton settles in about five rounds. Its error
-/// after a step is of the order of the square of that step: a step below 3e-8 leaves nothing to gain.
+/// after a step is below a tenth of the square of that step: a step below 3e-7 leaves nothing to gain.
 pub(super) fn rising_root(
     what: &str,
     bounds: (f64, f64),
@@ -35,7 +38,7 @@ pub(super) fn rising_root(
         if next >= low && next <= high {
             let step = next - at;
             at = next;
-            if step.abs() < 3e-8 {
+            if step.abs() < NOTHING_LEFT {
                 return Ok(at);
             }
         } else {

@@ -15,18 +15,21 @@ pub struct ThreeWaits {
 }
 
 impl ThreeWaits {
-    /// From the quantile function of a wait. Three equal slices of the visits: closure of our own.
-    fn of(quantile: impl Fn(f64) -> Result<f64>) -> Result<ThreeWaits> {
-        let wait = [quantile(1.0 / 6.0)?, quantile(0.5)?, quantile(5.0 / 6.0)?];
+    /// From the quantiles of a wait. Three equal slices of the visits: closure of our own.
+    fn of([early, middle, late, worst]: [f64; 4]) -> ThreeWaits {
+        let wait = [early, middle, late];
         let sum: f64 = wait.iter().sum();
-        Ok(ThreeWaits { wait, weight: wait.map(|one| one / sum), worst: quantile(0.95)? })
+        ThreeWaits { wait, weight: wait.map(|one| one / sum), worst }
     }
 }
+
+/// The chances that [`ThreeWaits`] stands for.
+const CHANCES: [f64; 4] = [1.0 / 6.0, 0.5, 5.0 / 6.0, 0.95];
 
 impl ManualRounds {
     /// Three waits that stand for the distribution of the time between visits, s.
     pub fn three_waits(&self) -> Result<ThreeWaits> {
-        ThreeWaits::of(|chance| self.quantile(chance))
+        Ok(ThreeWaits::of(self.quantiles(CHANCES)?))
     }
 }
 
@@ -44,7 +47,7 @@ pub fn drip_wait(pass_chance: f64, chance: f64) -> f64 {
 
 /// Three waits that stand for a dripper on a chain of circuit time `circuit` s; `pass_chance` as in [`drip_wait`].
 pub fn drip_waits(circuit: f64, pass_chance: f64) -> Result<ThreeWaits> {
-    ThreeWaits::of(|chance| Ok(circuit * drip_wait(pass_chance, chance)))
+    Ok(ThreeWaits::of(CHANCES.map(|chance| circuit * drip_wait(pass_chance, chance))))
 }
 
 /// Expected number of the `joints` that at least one of `shots` random shots has hit.

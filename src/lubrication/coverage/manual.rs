@@ -2,7 +2,7 @@
 
 use crate::error::{Code, Error, Result};
 use statrs::function::erf::erfc_inv;
-use statrs::function::gamma::{checked_gamma_lr, ln_gamma};
+use statrs::function::gamma::ln_gamma;
 
 /// Rounds at gamma distributed intervals, in each of which a joint is missed with the same chance, independently.
 ///
@@ -25,6 +25,12 @@ struct Point {
     slope: f64,
 }
 
+/// What the gamma laws of 1, 2, … intervals have in common at all times: ln Γ of their shapes, as far as asked for.
+#[derive(Default)]
+struct Shapes {
+    log_gamma: Vec<f64>,
+}
+
 impl ManualRounds {
     /// Mean time between two visits at a joint, s. Exact.
     pub fn mean(&self) -> f64 {
@@ -41,7 +47,7 @@ impl ManualRounds {
     pub fn within(&self, time: f64) -> f64 {
         match time {
             f64::INFINITY => 1.0,
-            time if time > 0.0 => self.at(time).below,
+            time if time > 0.0 => self.at(time, &mut Shapes::default()).below,
             _ => 0.0,
         }
     }
@@ -60,7 +66,7 @@ impl ManualRounds {
     }
 
     /// The mixture at `time` > 0: gamma laws of 1, 2, … intervals, weighted by the chance of so many.
-    fn at(&self, time: f64) -> Point {
+    fn at(&self, time: f64, shapes: &mut Shapes) -> Point {
         let shape = 1.0 / (self.spread * self.spread);
         let scale = self.interval / shape;
         let x = time / scale;
@@ -68,18 +74,23 @@ impl ManualRounds {
         let mut point = Point { below: 0.0, density: 0.0, slope: 0.0 };
         let (mut weight, mut a) = (1.0 - self.miss, shape);
         // Each law is below the one before, so a term that no longer counts ends the sum.
-        loop {
-            let below = checked_gamma_lr(a, x).unwrap_or(f64::NAN); // no such shape within the stated ranges
-            let density = (a * ln_x - x - ln_gamma(a)).exp() / time;
+        for visit in 0.. {
+            if shapes.log_gamma.len() == visit {
+                shapes.log_gamma.push(ln_gamma(a));
+            }
+            let scaled = (a * ln_x - x - shapes.log_gamma[visit]).exp();
+            let below = below(a, x, scaled);
+            let density = scaled / time;
             point.below += weight * below;
             point.density += weight * density;
             point.slope += weight * density * ((a - 1.0) / time - 1.0 / scale);
             weight *= self.miss;
             if weight * below <= 1e-16 * point.below || weight < 1e-16 {
-                return point;
+                break;
             }
             a += shape;
         }
+        point
     }
 
     /// Time within which the next visit comes with chance `chance`, s; 0 < chance < 1.
@@ -87,11 +98,25 @@ impl ManualRounds {
     /// Halley's method inside a bracket on \[0, 400 intervals\], from the visit that the chance falls on. An error if
     /// the quantile is longer than that.
     pub fn quantile(&self, chance: f64) -> Result<f64> {
+        let [quantile] = self.quantiles([chance])?;
+        Ok(quantile)
+    }
+
+    /// Several [`Self::quantile`]s, which share what they have in common.
+    pub(super) fn quantiles<const N: usize>(&self, chances: [f64; N]) -> Result<[f64; N]> {
+        let (mut shapes, mut quantiles) = (Shapes::default(), [0.0; N]);
+        for (quantile, chance) in quantiles.iter_mut().zip(chances) {
+            *quantile = self.quantile_of(chance, &mut shapes)?;
+        }
+        Ok(quantiles)
+    }
+
+    fn quantile_of(&self, chance: f64, shapes: &mut Shapes) -> Result<f64> {
         let longest = 400.0 * self.interval;
         let (mut low, mut high) = (0.0_f64, longest);
         let mut time = self.guess(chance).min(longest);
         for round in 0..200 {
-            let point = self.at(time);
+            let point = self.at(time, shapes);
             let off = point.below - chance;
             if off < 0.0 {
                 low = time;
@@ -138,6 +163,39 @@ impl ManualRounds {
     }
 }
 
+/// Distribution function of a gamma law of shape `a` > 0 and scale 1 at `x` > 0; `scaled` is x times its density.
+///
+/// Source: Abramowitz & Stegun 1964, 6.5.29 (series) and 6.5.31 (continued fraction, by convergents).
+fn below(a: f64, x: f64, scaled: f64) -> f64 {
+    if scaled == 0.0 {
+        return f64::from(u8::from(x > a));
+    }
+    if x < a + 1.0 {
+        let (mut term, mut sum, mut shape) = (1.0 / a, 1.0 / a, a);
+        while term > 1e-17 * sum {
+            shape += 1.0;
+            term *= x / shape;
+            sum += term;
+        }
+        return scaled * sum;
+    }
+    let (mut b, mut c) = (x + 1.0 - a, f64::MAX);
+    let mut d = 1.0 / b;
+    let mut fraction = d;
+    for n in 1..100_000 {
+        let n = f64::from(n);
+        let factor = -n * (n - a);
+        b += 2.0;
+        d = 1.0 / (factor * d + b);
+        c = b + factor / c;
+        fraction *= c * d;
+        if (c * d - 1.0).abs() < 1e-16 {
+            break;
+        }
+    }
+    1.0 - scaled * fraction
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -180,7 +238,7 @@ mod tests {
         fn quantiles_go_back(spread in 0.05..1.5_f64, miss in 0.0..0.6_f64, chance in 0.001..0.999_f64) {
             let rounds = ManualRounds { interval: 3600.0, spread, miss };
             let time = rounds.quantile(chance).unwrap();
-            let point = rounds.at(time);
+            let point = rounds.at(time, &mut Shapes::default());
             // Where the distribution is flat, the time is no better known than rounding allows.
             prop_assert!((point.below - chance).abs() < 1e-13 + 1e-10 * point.density * time, "{} {}", point.below, chance);
         }

@@ -3,7 +3,7 @@
 //! Boundary friction rises steeply as the last oil goes, so that friction averaged over the ages of the joints is not
 //! friction at the mean fill. The effective fill is the one fill that has the average friction.
 
-use super::exponential_integral::{entire_part, from_logarithm};
+use crate::numeric::exponential_integral::{entire_part, from_logarithm};
 
 /// Below this, age integrals are taken by quadrature instead of a difference that loses digits.
 const SMALL: f64 = 0.1;

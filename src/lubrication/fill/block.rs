@@ -119,6 +119,26 @@ impl Block {
         (self.left_all, self.gain * self.sum)
     }
 
+    /// Time the block takes.
+    pub(super) fn time(&self) -> f64 {
+        self.waits * self.wait
+    }
+
+    /// The sum of the fills after each shot as A V + B, if the cap is not met, with (A, B).
+    pub(super) fn after(&self) -> (f64, f64) {
+        (self.sum, self.gain * self.sum_gain)
+    }
+
+    /// The time for which the fill after a shot counts in the integral, if nothing is drained at a constant rate.
+    pub(super) fn life(&self) -> f64 {
+        self.life
+    }
+
+    /// Lowest fill right before a shot, if neither cap nor bottom is met before the last.
+    pub(super) fn lowest_free(&self, start: f64) -> f64 {
+        self.left * start.min(start * self.left_last + self.gain * self.sum_last) - self.drained
+    }
+
     /// Crosses the block from `start`, the fill after the shot that opens it; adds to `totals` and returns the fill after
     /// the shot that ends it.
     #[inline]

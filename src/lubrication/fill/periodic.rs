@@ -1,6 +1,7 @@
 //! The settled fill of the joints of a line under a timer: always full, one wait, a whole cycle, or a long walk.
 
 use super::cycle;
+use super::sample::many_starts;
 use super::walk::Walk;
 use super::{JointOil, single_wait};
 use crate::lubrication::rotation::Rotation;
@@ -68,7 +69,7 @@ pub fn periodic_fill(rotation: &Rotation, circuit: f64, oil: &JointOil) -> Perio
         let c = cycle::whole(rotation, circuit, oil, guess);
         return PeriodicFill::of(rotation, capacity, [c.mean, c.lowest, c.after, c.overflow], false);
     }
-    let totals = Walk::new(rotation, circuit, oil).many_starts(uptake > 0.0, guess);
+    let totals = many_starts(&Walk::new(rotation, circuit, oil), guess);
     let mean = if totals.overflow == 0.0 && uptake == 0.0 { dose / decay } else { totals.integral / totals.time };
     let volumes = [mean, totals.lowest, totals.after / totals.shots, totals.overflow / totals.shots];
     PeriodicFill::of(rotation, capacity, volumes, false)

@@ -1,4 +1,4 @@
-//! The exponential integral E1(x) = ∫ exp(-t)/t dt from x to infinity, to about 1e-14, in well under a microsecond.
+//! The exponential integrals E1(x) = ∫ exp(-t)/t dt from x to infinity, and Ei, to about 1e-14, in well under a microsecond.
 //!
 //! statrs has one, but it iterates to a tolerance it cannot always meet and returns nothing then.
 //! Source: Abramowitz & Stegun 1964, 5.1.11 (series) and 5.1.22 (continued fraction).
@@ -23,7 +23,7 @@ const COEFFICIENTS: [f64; TERMS] = {
 };
 
 /// Ein(x) = ∫ (1 - exp(-t))/t dt from 0 to x, for 0 <= x <= 2: the part of E1 that has no logarithm.
-pub(super) fn entire_part(x: f64) -> f64 {
+pub fn entire_part(x: f64) -> f64 {
     x * COEFFICIENTS.iter().rev().fold(0.0, |sum, coefficient| sum * x + coefficient)
 }
 
@@ -33,7 +33,7 @@ pub fn exponential_integral(x: f64) -> f64 {
 }
 
 /// E1(x) from x and ln x, for an x so small that it may have become 0.
-pub(super) fn from_logarithm(x: f64, ln_x: f64) -> f64 {
+pub fn from_logarithm(x: f64, ln_x: f64) -> f64 {
     if x <= SERIES {
         return entire_part(x) - EULER - ln_x;
     }
@@ -50,9 +50,54 @@ pub(super) fn from_logarithm(x: f64, ln_x: f64) -> f64 {
     (-x).exp() * p / q
 }
 
+/// Above this the asymptotic series of Ei has all its digits.
+const FAR: f64 = 40.0;
+
+/// exp(-`scale`) Ei(x) for 0 < x <= `scale` and beyond, where Ei(x) = γ + ln x + Σ xⁿ/(n n!).
+///
+/// Source: Abramowitz & Stegun 1964, 5.1.10 (series) and 5.1.51 (asymptotic).
+pub fn scaled_ei(x: f64, scale: f64) -> f64 {
+    if x > FAR {
+        let (mut term, mut sum) = (1.0, 1.0);
+        for n in 1..=FAR as u32 {
+            term *= f64::from(n) / x;
+            sum += term;
+            if term < 1e-17 {
+                break;
+            }
+        }
+        return (x - scale).exp() * sum / x;
+    }
+    let (mut term, mut sum, mut n) = (1.0, 0.0, 0.0);
+    loop {
+        n += 1.0;
+        term *= x / n;
+        let next = term / n;
+        sum += next;
+        if next <= 1e-17 * sum {
+            return (-scale).exp() * (EULER + x.ln() + sum);
+        }
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn growing_integral() {
+        // Abramowitz & Stegun 1964, table 5.1 (Ei, and x exp(-x) Ei at 10)
+        for (x, value) in [(0.5, 0.454219904863173579), (1.0, 1.895117816355936755), (2.0, 4.954234356001890163)] {
+            assert!((scaled_ei(x, 0.0) / value - 1.0).abs() < 1e-14, "{x}");
+        }
+        assert!((10.0 * scaled_ei(10.0, 10.0) - 1.131470205).abs() < 1e-9);
+        assert!((scaled_ei(FAR, FAR) / scaled_ei(FAR * (1.0 + 1e-15), FAR) - 1.0).abs() < 1e-13);
+        for x in [0.3, 3.0, 17.0, 60.0f64] {
+            let h = 1e-4 * x.min(1.0);
+            let slope = (scaled_ei(x + h, x) - scaled_ei(x - h, x)) / (2.0 * h);
+            assert!((slope * x - 1.0).abs() < 1e-6, "{x}");
+        }
+    }
 
     #[test]
     fn tabulated_values() {
