@@ -42,7 +42,7 @@ macro_rules! duty_noun { ($declare:ident) => { $declare! {
         water_factor as water_factor: f64 [ONE = 1.0] "wear over that of a dry line: dry 1, damp 1.5, wash-down 3, caustic 5"
             { allowed: between(0.1, 1000.0), usual: between(1.0, 20.0), spread: "factor 2, lognormal", class: Class::Closure }
         dust_loss_per_s as dust_loss: f64 [PER_S = 0.0] "oil taken up by dust: clean 0, dusty 1e-6, very dusty 5e-6"
-            { allowed: between(0.0, 1.0), usual: between(0.0, 1e-5), class: Class::Closure }
+            { allowed: between(0.0, 1.0), usual: between(0.0, 1e-5), spread: "factor 3, lognormal", class: Class::Closure }
         wash_interval_h as wash_interval: Option<f64> [H = None] "calendar time between washes" { allowed: up_to(0.0, 1e6) }
         wash_removed_share as wash_removed_share: f64 [ONE = 0.6] "share of the oil in a joint that a wash removes"
             { allowed: between(0.0, 0.999), usual: between(0.2, 0.95), spread: "0.2 to 0.95, beta", class: Class::CommonPractice }

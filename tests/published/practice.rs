@@ -3,10 +3,10 @@
 use crate::{Answer, Check, Compared, number, numbers, relative, said, within};
 use pinfilm::chain::{roller_chain_power, standard};
 use pinfilm::joint::bearing_pressure;
+use pinfilm::lubrication::Manual;
 use pinfilm::lubrication::entry::JointEntry;
 use pinfilm::lubrication::method::handbook_methods;
 use pinfilm::lubrication::point::{Loop, Point, Surroundings};
-use pinfilm::lubrication::Manual;
 use pinfilm::oil::{Oil, USUAL_GRADE, handbook_grade, handbook_sae_grade};
 use pinfilm::quantity::{Access, Noun, Row, Side, default_of, named};
 use pinfilm::wear::{DryPair, unlubricated_coefficient};
@@ -30,8 +30,18 @@ pub fn check(check: &Check) -> Answer {
             let pin = chain.pin_diameter.as_ref().map_or(f64::NAN, |pin| pin.value);
             let length = chain.joint_length.as_ref().map_or(f64::NAN, |length| length.value);
             vec![
-                relative("pressure on the printed area, MPa", printed.as_f64()?, 1e-6 * bearing_pressure(load, pin, area / pin), 1e-5),
-                relative("on the area of our table, MPa", printed.as_f64()?, 1e-6 * bearing_pressure(load, pin, length), 0.015),
+                relative(
+                    "pressure on the printed area, MPa",
+                    printed.as_f64()?,
+                    1e-6 * bearing_pressure(load, pin, area / pin),
+                    1e-5,
+                ),
+                relative(
+                    "on the area of our table, MPa",
+                    printed.as_f64()?,
+                    1e-6 * bearing_pressure(load, pin, length),
+                    0.015,
+                ),
             ]
         }
         "PEN-009" => {
@@ -73,13 +83,19 @@ pub fn check(check: &Check) -> Answer {
         "LUB-003" => {
             let text = source_of(Oil::ROWS, "iso_vg");
             vec![
-                stated("said at oil.iso_vg", "advises against heavy oil and grease: too stiff to enter the joints", text),
+                stated(
+                    "said at oil.iso_vg",
+                    "advises against heavy oil and grease: too stiff to enter the joints",
+                    text,
+                ),
                 said("the model of entry, VG 100 and VG 3200 cold", "enters; does not", &entry_of_two_oils()),
             ]
         }
         "LUB-004" => [(0.0, "-5<t<=5"), (20.0, "5<t<=25"), (40.0, "25<t<=45"), (60.0, "45<t<=70")]
             .into_iter()
-            .map(|(room, key)| within(format!("VG at {room} °C"), number(printed, key), handbook_grade(room).unwrap(), 0.0))
+            .map(|(room, key)| {
+                within(format!("VG at {room} °C"), number(printed, key), handbook_grade(room).unwrap(), 0.0)
+            })
             .collect(),
         "LUB-006" => given["F"]
             .as_array()?
@@ -97,7 +113,11 @@ pub fn check(check: &Check) -> Answer {
         "LUB-009" => {
             let words = "inside of the slack strand, upper edges of the side plates, shortly before a sprocket";
             vec![
-                stated("said at lubrication.application_section", words, source_of(Manual::ROWS, "application_section")),
+                stated(
+                    "said at lubrication.application_section",
+                    words,
+                    source_of(Manual::ROWS, "application_section"),
+                ),
                 said("where the score of points is best", "slack strand, from above", &best_place()),
             ]
         }

@@ -92,7 +92,8 @@ pub fn page(rows: &[Row]) -> String {
             for c in compared {
                 let [printed, ours, difference, allowed] = cells(c).map(|text| cell(&text));
                 let pass = if c.holds() { "yes" } else { "**no**" };
-                let _ = writeln!(text, "| {} | {printed} | {ours} | {difference} | {allowed} | {pass} |", cell(&c.what));
+                let _ =
+                    writeln!(text, "| {} | {printed} | {ours} | {difference} | {allowed} | {pass} |", cell(&c.what));
             }
             text.push('\n');
         }

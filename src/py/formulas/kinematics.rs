@@ -266,6 +266,6 @@ formulas! { "kinematics"
     /// --------
     /// >>> from pinfilm import kinematics
     /// >>> round(kinematics.roller_chain_power_kw(12.7, 17, 1000), 2)
-    /// 4.09
+    /// 4.08
     fn roller_chain_power_kw(pitch_mm: Chain, teeth: Turn, speed_rpm: Own) -> Floats = chain::roller_chain_power;
 }

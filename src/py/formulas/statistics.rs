@@ -184,9 +184,9 @@ formulas! { "statistics"
 /// Examples
 /// --------
 /// >>> from pinfilm import statistics
-/// >>> power = [5.0, 5.2, 4.9, 5.1, 5.0, 4.2, 4.0, 4.1, 4.3, 4.1]
-/// >>> statistics.change_points(power, least_segment=4).points
-/// (5,)
+/// >>> power = [5.0, 5.2, 4.9, 5.1, 5.0, 4.9, 3.1, 3.0, 3.3, 3.1, 2.9, 3.2]
+/// >>> statistics.change_points(power, least_segment=5).points
+/// (6,)
 #[pyfunction]
 #[pyo3(signature = (values, least_segment = None, cost = None))]
 pub fn change_points<'py>(
@@ -339,7 +339,7 @@ fn judged<'py>(
 /// Returns
 /// -------
 /// float
-///     Coefficient in %; at most 15 for a model of monthly, 30 of hourly readings.
+///     Coefficient in percent; at most 15 for a model of monthly, 30 of hourly readings.
 ///
 /// Raises
 /// ------
@@ -384,7 +384,7 @@ pub fn cv_rmse_pct<'py>(
 /// Returns
 /// -------
 /// float
-///     Bias in %, positive where the model is too low; at most 5 for monthly, 10 for hourly readings.
+///     Bias in percent, positive where the model is too low; at most 5 for monthly, 10 for hourly readings.
 ///
 /// Raises
 /// ------
