@@ -98,5 +98,7 @@ pub fn page(rows: &[Row]) -> String {
             text.push('\n');
         }
     }
+    text += "## Sources by letter\n\nAs they were found on the public web when the values were gathered.\n\n";
+    text += include_str!("sources.md");
     text.trim_end().to_string() + "\n"
 }

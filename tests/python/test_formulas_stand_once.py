@@ -1,4 +1,4 @@
-"""No formula stands twice: the border computes nothing, and `evaluate` gives what the formulas give, to the last bit."""
+"""No formula stands twice: the border computes nothing; `evaluate` gives what formulas give, to the last bit."""
 
 from __future__ import annotations
 
@@ -21,7 +21,8 @@ PLACES = re.compile(
 PLAIN = {"run + dwell", "joints - reached"}
 LEVELS = {"0.05", "0.5", "0.95"}  # of p5, p50 and p95, which carry them in their names
 
-FUNCTIONS = "powi|powf|exp|exp_m1|ln|ln_1p|log10|log2|sqrt|cbrt|hypot|sin|cos|tan|asin|acos|atan|atan2|to_radians|to_degrees|recip|mul_add"
+FUNCTIONS = "powi|powf|exp|exp_m1|ln|ln_1p|log10|log2|sqrt|cbrt|hypot|sin|cos|tan"
+FUNCTIONS += "|asin|acos|atan|atan2|to_radians|to_degrees|recip|mul_add"
 OPERATORS = re.compile(r"[\w)\]] [*/%] [\w(&]|[*/%]= |\.(?:" + FUNCTIONS + r")\(")
 SUMS = re.compile(r"\b[a-z_]+ [+-] [a-z_]+\b(?!\()")
 FLOATS = re.compile(r"(?<![\w.])\d+\.\d+(?:e-?\d+)?|(?<![\w.])\d+e-?\d+")

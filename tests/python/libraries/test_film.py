@@ -21,8 +21,9 @@ AROUND, ALONG = 144, 16
 def bearing(e: float, length_to_diameter: float) -> tuple[float, float]:
     """Return Sommerfeld number and attitude (degrees) from Vogelpohl's form of the Reynolds equation.
 
-    With P = M/H^1.5 it reads M'' + (D/L)² M_zz − M (H^1.5)''/H^1.5 = 6 H'/H^1.5: second differences of M on nodes, where
-    the library balances flows of P over cells. The rupture is the complementarity M ≥ 0, found by exchanging nodes.
+    With P = M/H^1.5 it reads M'' + (D/L)² M_zz − M (H^1.5)''/H^1.5 = 6 H'/H^1.5: second differences of M on nodes,
+    where the library balances flows of P over cells. The rupture is the complementarity M ≥ 0, found by
+    exchanging nodes.
     """
     step = 2 * math.pi / AROUND
     theta = step * np.arange(1, AROUND)  # ambient at the widest gap, 0 and 2π
@@ -72,7 +73,8 @@ def test_asperity_integral_by_quadrature(height: float, order: float) -> None:
         return u**order * math.exp(-0.5 * (u + height) ** 2)
 
     peak = max(0.0, -height)
-    parts = [quad(integrand, a, b, epsabs=0, epsrel=1e-11, limit=200)[0] for a, b in ((0, peak + 1), (peak + 1, peak + 40))]
+    pieces = ((0, peak + 1), (peak + 1, peak + 40))
+    parts = [quad(integrand, a, b, epsabs=0, epsrel=1e-11, limit=200)[0] for a, b in pieces]
     assert film.asperity_integral(height, order) == pytest.approx(sum(parts) / math.sqrt(2 * math.pi), rel=1e-8)
 
 

@@ -27,7 +27,7 @@ MACHINE = st.fixed_dictionaries(
 
 
 def textbook(machine: dict[str, Any], windage: float, slip: float) -> dict[str, float]:
-    """Return the outputs at a slip: rotor branch beside the magnetising branch, behind the stator, one phase of a star."""
+    """Return the outputs at a slip: rotor beside the magnetising branch, behind the stator, one phase of a star."""
     v1 = machine["voltage_v"] / math.sqrt(3)
     z1 = complex(machine["stator_resistance_ohm"], machine["stator_reactance_ohm"])
     z2 = complex(machine["rotor_resistance_ohm"] / slip, machine["rotor_reactance_ohm"])
