@@ -1197,7 +1197,7 @@ class DriveState:
     @property
     def slip(self, /) -> float | None:
         """
-        slip
+        slip of the motor
         """
     def to_dict(self, /) -> dict[str, Any]:
         """
@@ -5138,9 +5138,9 @@ def change_points(values: Floats, least_segment: Floats | None = None, cost: str
     Examples
     --------
     >>> from pinfilm import statistics
-    >>> power = [5.0, 5.2, 4.9, 5.1, 5.0, 4.2, 4.0, 4.1, 4.3, 4.1]
-    >>> statistics.change_points(power, least_segment=4).points
-    (5,)
+    >>> power = [5.0, 5.2, 4.9, 5.1, 5.0, 4.9, 3.1, 3.0, 3.3, 3.1, 2.9, 3.2]
+    >>> statistics.change_points(power, least_segment=5).points
+    (6,)
     """
 
 def compare(now: Line, proposed: Line) -> Comparison:
@@ -5335,7 +5335,7 @@ def cv_rmse_pct(measured: Floats, modelled: Floats, parameters: Floats) -> Float
     Returns
     -------
     float
-        Coefficient in %; at most 15 for a model of monthly, 30 of hourly readings.
+        Coefficient in percent; at most 15 for a model of monthly, 30 of hourly readings.
 
     Raises
     ------
@@ -6593,7 +6593,7 @@ def nmbe_pct(measured: Floats, modelled: Floats, parameters: Floats) -> FloatsOu
     Returns
     -------
     float
-        Bias in %, positive where the model is too low; at most 5 for monthly, 10 for hourly readings.
+        Bias in percent, positive where the model is too low; at most 5 for monthly, 10 for hourly readings.
 
     Raises
     ------
@@ -7241,7 +7241,7 @@ def roller_chain_power_kw(pitch_mm: Floats, teeth: Floats, speed_rpm: Floats) ->
     --------
     >>> from pinfilm import kinematics
     >>> round(kinematics.roller_chain_power_kw(12.7, 17, 1000), 2)
-    4.09
+    4.08
     """
 
 def rolling_resistance(friction: Floats, axle_diameter_mm: Floats, wheel_diameter_mm: Floats, rolling_arm_mm: Floats) -> FloatsOut:
