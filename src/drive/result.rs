@@ -15,7 +15,7 @@ macro_rules! drive_state_noun { ($declare:ident) => { $declare! {
         current_a as current: Option<f64> [A] "current where the clamp sits" { symbol: "I", formula: "circuit at slip {drive.slip}; before a converter P₁/(η √3 U λ)", source: CIRCUIT, class: Class::Closure }
         input_power_w as input_power: Option<f64> [W] "electrical power" { symbol: "P₁", formula: "3 U Re(I) at slip {drive.slip}", source: CIRCUIT, class: Class::Closure }
         power_factor as power_factor: Option<f64> [ONE] "power factor" { formula: "Re(I)/|I|", source: CIRCUIT, class: Class::Closure }
-        slip as slip: Option<f64> [ONE] "slip of the motor" { symbol: "s", formula: "shaft power of the circuit = {drive.shaft_power_w}", source: CIRCUIT, class: Class::Closure }
+        slip as slip: Option<f64> [ONE] "slip" { symbol: "s", formula: "shaft power of the circuit = {drive.shaft_power_w}", source: CIRCUIT, class: Class::Closure }
         no_load_current_a as no_load_current: f64 [A] "current of the uncoupled motor" { symbol: "I₀", formula: "circuit at no shaft power, or {drive.no_load_current_a}", source: CIRCUIT, class: Class::Closure }
         current_per_pull_a_per_n as current_per_pull: Option<f64> [A_PER_N] "change of current with pull" { symbol: "dI/dF", formula: "dI/dP × {duty.speed_m_per_min} × (1 + k)", source: CIRCUIT, class: Class::Closure }
         energy_kwh_per_year as energy: f64 [KWH_PER_YEAR] "electrical energy of a year" { formula: "{drive.input_power_w} × {kinematics.running_h_per_year}", source: "definition", class: Class::Derived }
