@@ -1197,7 +1197,7 @@ class DriveState:
     @property
     def slip(self, /) -> float | None:
         """
-        slip of the motor
+        slip
         """
     def to_dict(self, /) -> dict[str, Any]:
         """
