@@ -97,6 +97,13 @@ def wheel(session: nox.Session) -> None:
 
 
 @nox.session(venv_backend="none")
+def tables(session: nox.Session) -> None:
+    """Write the pages under docs that tests make from the library anew; look at the difference and commit it."""
+    tests = ["--test", "published", "--test", "honesty"]
+    session.run("cargo", "test", "--locked", *tests, external=True, env={"RUSTFLAGS": None, "PINFILM_TABLES": "write"})
+
+
+@nox.session(venv_backend="none")
 def slow(session: nox.Session) -> None:
     """Recovery of known parameters by walkers; minutes, not part of the checks."""
     cargo(session, "test", "--release", "--locked", "--test", "cases", "--", "--ignored", "--nocapture")

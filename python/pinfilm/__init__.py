@@ -14,6 +14,7 @@ from . import (
     kinematics,
     motor,
     oil,
+    statistics,
     tension,
     wear,
 )
@@ -135,6 +136,7 @@ __all__ = [
     "oil",
     "register",
     "standards",
+    "statistics",
     "tension",
     "wear",
 ]

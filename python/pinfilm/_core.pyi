@@ -235,6 +235,45 @@ class Chain:
         """
 
 @final
+class ChangePoints:
+    """
+    Changes of level of a series.
+    """
+    def __eq__(self, other: object, /) -> bool: ...
+    def __new__(cls, /, *, points: Any, levels: Any, penalty: Any, lag1: Any, deviation: Any) -> ChangePoints: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[Any, tuple[()], dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def deviation(self, /) -> FloatsOut:
+        """
+        standard deviation of a reading about its level
+        """
+    @property
+    def lag1(self, /) -> FloatsOut:
+        """
+        lag-one autocorrelation of the noise
+        """
+    @property
+    def levels(self, /) -> tuple[float, ...]:
+        """
+        mean of each level, one more than there are changes
+        """
+    @property
+    def penalty(self, /) -> FloatsOut:
+        """
+        price of a change, in the cost used
+        """
+    @property
+    def points(self, /) -> tuple[int, ...]:
+        """
+        first reading of each new level, counted from 0
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of names and values.
+        """
+
+@final
 class Circuit:
     """
     The closed loop of chain, its take-up and its attachments.
@@ -774,6 +813,35 @@ class Costs:
     def year_days(self, /) -> float:
         """
         days in the year of a payback: 365 calendar days, or the working days
+        """
+
+@final
+class CusumPath:
+    """
+    Sums of a chart after each reading.
+    """
+    def __eq__(self, other: object, /) -> bool: ...
+    def __new__(cls, /, *, up: Any, down: Any, alarms: Any) -> CusumPath: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[Any, tuple[()], dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def alarms(self, /) -> tuple[int, ...]:
+        """
+        readings in alarm, counted from 0
+        """
+    @property
+    def down(self, /) -> FloatsOut:
+        """
+        sum of what was too low
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of names and values.
+        """
+    @property
+    def up(self, /) -> FloatsOut:
+        """
+        sum of what was too high
         """
 
 @final
@@ -5228,6 +5296,48 @@ def chain_speed_m_per_s(pitch_mm: Floats, teeth: Floats, speed_rpm: Floats) -> F
     0.2
     """
 
+def change_points(values: Floats, least_segment: Floats | None = None, cost: str | None = None) -> ChangePoints:
+    """
+    Changes of level of a series, and what they rest on.
+
+    Parameters
+    ----------
+    values : array_like
+        Readings in the order of time; any number. A drive's power or current, a day's means.
+    least_segment : int, optional
+        Fewest readings between two changes; 2 to 1000000; 10 if not given.
+    cost : {'mean', 'mean_variance'}, optional
+        What changes: the mean (as if not given), or mean and spread.
+
+    Returns
+    -------
+    ChangePoints
+        First reading of each new level, the levels, the price of a change, spread and autocorrelation of the noise.
+
+    Raises
+    ------
+    InputError
+        A reading that is not finite, too few readings for two segments, or a series that never changes.
+    UnitError
+        Readings that carry a unit.
+
+    Notes
+    -----
+    The cheapest division of the whole series, exactly; the price of a change grows with the autocorrelation, since a
+    level that wanders by itself looks like many changes. A change point proposes a date, and proves nothing.
+
+    References
+    ----------
+    Jackson et al. 2005; penalty after Yao 1988, its factor for autocorrelation a closure of our own.
+
+    Examples
+    --------
+    >>> from pinfilm import statistics
+    >>> power = [5.0, 5.2, 4.9, 5.1, 5.0, 4.9, 3.1, 3.0, 3.3, 3.1, 2.9, 3.2]
+    >>> statistics.change_points(power, least_segment=5).points
+    (6,)
+    """
+
 def compare(now: Line, proposed: Line) -> Comparison:
     """
     Compare a line as it is with the same line as proposed: savings item by item, payback, net present value.
@@ -5360,6 +5470,88 @@ def current_from_power_a(shaft_power_kw: Floats, rated_power_kw: Floats, rated_v
     ... )
     >>> round(motor.current_from_power_a(2.0, **plate), 3)
     5.105
+    """
+
+def cusum(values: Floats, target: Floats, k: Floats, h: Floats) -> CusumPath:
+    """
+    Chart of the summed excess of readings over a target, both ways.
+
+    Parameters
+    ----------
+    values : array_like
+        Readings in the order of time; any number.
+    target : float
+        Level that they should keep; any number.
+    k : float
+        Allowance: half of the shift that is to be found, in the unit of the readings; at least 0.
+    h : float
+        Threshold of an alarm, in the unit of the readings; above 0.
+
+    Returns
+    -------
+    CusumPath
+        Both sums after each reading, labelled as the readings were, and the readings in alarm.
+
+    Raises
+    ------
+    InputError
+        A number outside its range, or a reading that is not finite.
+    UnitError
+        Readings that carry a unit.
+
+    Notes
+    -----
+    C⁺ = max(0, C⁺ + x − target − k), C⁻ = max(0, C⁻ − x + target − k); an alarm above h. With k of half and h of 4.76
+    standard deviations of independent readings, a false alarm comes once in about 370 readings on average; readings that resemble
+    their neighbours need a higher h.
+
+    References
+    ----------
+    Page 1954.
+
+    Examples
+    --------
+    >>> from pinfilm import statistics
+    >>> statistics.cusum([0.0, 3.0, 3.0], 0.0, 0.5, 4.0).alarms
+    (2,)
+    """
+
+def cv_rmse_pct(measured: Floats, modelled: Floats, parameters: Floats) -> FloatsOut:
+    """
+    Coefficient of variation of the root-mean-square error of a model.
+
+    Parameters
+    ----------
+    measured, modelled : array_like
+        Readings and what the model says for them; any number.
+    parameters : int
+        Parameters that were fitted; 0 to 1000.
+
+    Returns
+    -------
+    float
+        Coefficient in percent; at most 15 for a model of monthly, 30 of hourly readings.
+
+    Raises
+    ------
+    InputError
+        A reading that is not finite, unequal lengths, not more readings than parameters, or a mean of 0.
+    UnitError
+        Readings that carry a unit.
+
+    Notes
+    -----
+    √(Σ(y − ŷ)²/(n − p)) over the mean reading.
+
+    References
+    ----------
+    ASHRAE Guideline 14-2014.
+
+    Examples
+    --------
+    >>> from pinfilm import statistics
+    >>> round(statistics.cv_rmse_pct([10, 12, 14, 12], [10.5, 11.5, 14.5, 11.5], 1), 3)
+    4.811
     """
 
 def demand_ul_per_joint_h(loss_rate_per_h: Floats, capacity_ul: Floats, target_fill: Floats | None = None) -> FloatsOut:
@@ -5554,6 +5746,44 @@ def eccentricity_short(sommerfeld: Floats, length_to_diameter: Floats) -> Floats
     >>> from pinfilm import film
     >>> round(film.eccentricity_short(50, 0.5), 9)
     0.008104465
+    """
+
+def effective_sample_size(count: Floats, lag1: Floats) -> FloatsOut:
+    """
+    Number of independent readings that a series of readings is worth.
+
+    Parameters
+    ----------
+    count : array_like
+        Number of readings; 1 to 1000000000000000.
+    lag1 : array_like
+        Lag-one autocorrelation; -0.999999 to 0.999999.
+
+    Returns
+    -------
+    float or ndarray
+        Number of independent readings whose mean is as sure.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN.
+    UnitError
+        A quantity with a unit.
+
+    Notes
+    -----
+    n (1 − ρ)/(1 + ρ), for first-order autoregressive noise and many readings.
+
+    References
+    ----------
+    First-order autoregressive noise, from memory.
+
+    Examples
+    --------
+    >>> from pinfilm import statistics
+    >>> round(statistics.effective_sample_size(8760, 0.9), 1)
+    461.1
     """
 
 def elongation_pct(pin_wear_um: Floats, bush_wear_um: Floats, pitch_mm: Floats) -> FloatsOut:
@@ -5828,6 +6058,119 @@ def grade_limits_mm2_s(iso_vg: Floats) -> tuple[FloatsOut, FloatsOut]:
     (61.2, 74.8)
     """
 
+def handbook_grade(ambient_c: Floats) -> FloatsOut:
+    """
+    Viscosity grade that a handbook names for roller chains in a room of this temperature.
+
+    Parameters
+    ----------
+    ambient_c : array_like
+        Temperature of the room; -60 to 150 °C.
+
+    Returns
+    -------
+    float or ndarray
+        Grade of ISO 3448.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN. A
+        temperature outside the table is an error for numbers (`no_answer`), NaN in arrays.
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    VG 68 up to 5 °C, 100 up to 25 °C, 150 up to 45 °C, 220 up to 70 °C.
+    For orientation: it knows neither load nor the time an oil has to enter; `hydraulics.viscosity_window_mpa_s` does.
+
+    References
+    ----------
+    ISO 10823:2004, from memory.
+
+    Examples
+    --------
+    >>> from pinfilm import oil
+    >>> oil.handbook_grade(20)
+    100.0
+    """
+
+def handbook_methods(chain_speed_m_per_s: Floats) -> tuple[str, ...]:
+    """
+    Ways of oiling that a handbook names for a transmission chain of this speed.
+
+    Parameters
+    ----------
+    chain_speed_m_per_s : float
+        Speed of the chain; 0 to 1000 m/s.
+
+    Returns
+    -------
+    tuple of str
+        Of `slow_drip`, `fast_drip`, `dip` and `spray` those that it allows, plainest first.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite.
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    5 to 10 drops a minute up to 3 m/s, more than 20 up to 7.5 m/s, dip up to 10 m/s, spray from 7.5 m/s. A conveyor
+    always falls under slow drip, whatever its joints need: for orientation only.
+
+    References
+    ----------
+    Neale, The Tribology Handbook, sheet C9.
+
+    Examples
+    --------
+    >>> from pinfilm import coverage
+    >>> coverage.handbook_methods(0.2)
+    ('slow_drip', 'dip')
+    """
+
+def handbook_sae_grade(ambient_c: Floats) -> FloatsOut:
+    """
+    SAE number that a handbook names for roller chains in a room of this temperature.
+
+    Parameters
+    ----------
+    ambient_c : array_like
+        Temperature of the room; -60 to 150 °C.
+
+    Returns
+    -------
+    float or ndarray
+        SAE number of an engine oil.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN. A
+        temperature outside the table is an error for numbers (`no_answer`), NaN in arrays.
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    SAE 20 from 20 °F, 30 from 40 °F, 40 from 100 °F, 50 from 120 °F to below 140 °F.
+    For orientation: it knows neither load nor the time an oil has to enter; `hydraulics.viscosity_window_mpa_s` does.
+
+    References
+    ----------
+    ASME B29; Machinery's Handbook, from memory.
+
+    Examples
+    --------
+    >>> from pinfilm import oil
+    >>> oil.handbook_sae_grade(20)
+    30.0
+    """
+
 def irr(cash_flows: Floats) -> FloatsOut:
     """
     Internal rate of return of cash flows; of several the one nearest zero.
@@ -6076,6 +6419,42 @@ def kinematic_viscosity_mm2_s(temperature_c: Floats, t1_c: Floats, v1_mm2_s: Flo
     >>> from pinfilm import oil
     >>> round(oil.kinematic_viscosity_mm2_s(150, 40, 220, 100, 18.9), 3)
     6.268
+    """
+
+def lag1(values: Floats) -> float:
+    """
+    Lag-one autocorrelation of a series.
+
+    Parameters
+    ----------
+    values : array_like
+        Readings in the order of time; any number.
+
+    Returns
+    -------
+    float
+        Autocorrelation, -1 to 1; 0 for a series that never changes.
+
+    Raises
+    ------
+    InputError
+        A reading that is not finite, or fewer than two.
+    UnitError
+        Readings that carry a unit.
+
+    Notes
+    -----
+    Σ d(t) d(t+1)/Σ d², d from the mean. Estimated from n readings it is on average (1 + 4ρ)/n too low.
+
+    References
+    ----------
+    Box and Jenkins 1970.
+
+    Examples
+    --------
+    >>> from pinfilm import statistics
+    >>> statistics.lag1([1.0, 3.0, 2.0])
+    -0.5
     """
 
 def line_contact_film_um(viscosity_mpa_s: Floats, speed_m_per_s: Floats, load_n_per_mm: Floats, radius_mm: Floats, pressure_viscosity_per_gpa: Floats, modulus_gpa: Floats | None = None, formula: str | None = None) -> FloatsOut:
@@ -6388,6 +6767,85 @@ def manual_interval(interval_h: Floats, interval_cv: Floats, miss_share: Floats)
     >>> visits = coverage.manual_interval(8, 0.3, 0.05)
     >>> round(visits.mean_h, 4), round(visits.sd_h, 4), round(visits.p95_h, 4)
     (8.4211, 3.0998, 14.062)
+    """
+
+def newey_west_se(values: Floats, lags: Floats, correction: str | None = None) -> float:
+    """
+    Standard error of the mean of a series whose readings resemble their neighbours.
+
+    Parameters
+    ----------
+    values : array_like
+        Readings in the order of time; any number.
+    lags : int
+        Neighbours that are allowed for; 0 to 1000000.
+    correction : {'none', 'small_sample'}, optional
+        Nothing (as if not given), or the factor n/(n − 1) of a short series on the variance.
+
+    Returns
+    -------
+    float
+        Standard error in the unit of the readings.
+
+    Raises
+    ------
+    InputError
+        A reading that is not finite, fewer than two, or as many lags as readings.
+    UnitError
+        Readings that carry a unit.
+
+    Notes
+    -----
+    Autocovariances up to `lags` with Bartlett's weights. With short series it is too small: the proofs of a current log
+    take the wider of two errors.
+
+    References
+    ----------
+    Newey and West 1987.
+
+    Examples
+    --------
+    >>> from pinfilm import statistics
+    >>> round(statistics.newey_west_se([2.0, 4.0, 3.0, 5.0], 0, correction="small_sample"), 6)
+    0.645497
+    """
+
+def nmbe_pct(measured: Floats, modelled: Floats, parameters: Floats) -> FloatsOut:
+    """
+    Normalised mean bias error of a model.
+
+    Parameters
+    ----------
+    measured, modelled : array_like
+        Readings and what the model says for them; any number.
+    parameters : int
+        Parameters that were fitted; 0 to 1000.
+
+    Returns
+    -------
+    float
+        Bias in percent, positive where the model is too low; at most 5 for monthly, 10 for hourly readings.
+
+    Raises
+    ------
+    InputError
+        A reading that is not finite, unequal lengths, not more readings than parameters, or a mean of 0.
+    UnitError
+        Readings that carry a unit.
+
+    Notes
+    -----
+    Σ(y − ŷ)/((n − p) mean reading).
+
+    References
+    ----------
+    ASHRAE Guideline 14-2014.
+
+    Examples
+    --------
+    >>> from pinfilm import statistics
+    >>> round(statistics.nmbe_pct([10, 12, 14, 12], [9, 11, 13, 11], 0), 3)
+    8.333
     """
 
 def npv(rate: Floats, cash_flows: Floats) -> FloatsOut:
@@ -6973,6 +7431,50 @@ def reynolds_bearing(eccentricity_ratio: Floats, length_to_diameter: Floats, cav
     (0.045, 36.2)
     """
 
+def roller_chain_power_kw(pitch_mm: Floats, teeth: Floats, speed_rpm: Floats) -> FloatsOut:
+    """
+    Power for which the standard rates a roller chain drive of one strand.
+
+    Parameters
+    ----------
+    pitch_mm : array_like
+        Pitch of the chain; 4 to 1000 mm; the rating covers 6.35 to 76.2 mm.
+    teeth : array_like
+        Teeth of the small sprocket; 3 to 200.
+    speed_rpm : array_like
+        Speed of its shaft; 0 to 100000 1/min.
+
+    Returns
+    -------
+    float or ndarray
+        Rated power in kW, before any service factor.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN. A
+        pitch that the rating does not cover is an error.
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    The lesser of H₁ = 0.004 N^1.08 n^0.9 p^(3 − 0.07 p), fatigue of the side plates, and H₂ = 1000 K N^1.5 p^0.8/n^1.5,
+    impact of rollers, in horsepower, inches and 1/min; K = 17, or 29 below half an inch. For transmission drives with
+    plenty of oil, as an orientation: conveyors are limited by pull, joint pressure and wear, and `evaluate` does not
+    use it. The light chain 41 is not covered.
+
+    References
+    ----------
+    ASME B29.1; Shigley, Mechanical Engineering Design.
+
+    Examples
+    --------
+    >>> from pinfilm import kinematics
+    >>> round(kinematics.roller_chain_power_kw(12.7, 17, 1000), 2)
+    4.08
+    """
+
 def rolling_resistance(friction: Floats, axle_diameter_mm: Floats, wheel_diameter_mm: Floats, rolling_arm_mm: Floats) -> FloatsOut:
     """
     Resistance of a loaded wheel or chain roller, over its load.
@@ -7053,6 +7555,56 @@ def sag_tension_n(mass_kg_per_m: Floats, span_m: Floats, sag_m: Floats) -> Float
     >>> from pinfilm import tension
     >>> round(tension.sag_tension_n(5.0, 2.0, 0.04), 2)
     612.92
+    """
+
+def savings_uncertainty(quantile: Floats, cv_rmse_pct: Floats, saved_share: Floats, count_before: Floats, count_after: Floats, lag1: Floats, months: Floats | None = None, savings_factor: str | None = None) -> FloatsOut:
+    """
+    Uncertainty of a saving, as a share of the saving.
+
+    Parameters
+    ----------
+    quantile : array_like
+        Quantile of the confidence, such as 1.645 for 90 %; above 0 and at most 100.
+    cv_rmse_pct : array_like
+        Coefficient of variation of the model before the change; above 0 and at most 1000 %.
+    saved_share : array_like
+        Share of the use that was saved; above 0 and at most 1.
+    count_before, count_after : array_like
+        Readings before and after the change; 1 to 1000000000000000.
+    lag1 : array_like
+        Lag-one autocorrelation of the model's residuals; -0.999999 to 0.999999.
+    months : array_like, optional
+        Months logged after the change; 1 to 120; needed by the factors for daily and monthly readings.
+    savings_factor : {'original', 'daily', 'monthly'}, optional
+        Factor that stands for the covariates: 1.26 (original, as if not given), or a polynomial in the months.
+
+    Returns
+    -------
+    float or ndarray
+        Uncertainty over saving; a saving is usually claimed below 0.5 at 68 %.
+
+    Raises
+    ------
+    InputError
+        A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN. A
+        factor that needs the months without them.
+    UnitError
+        A quantity of another dimension than the name says.
+
+    Notes
+    -----
+    t f (CV/F) √((n/n′)(1 + 2/n′)/m) with n′ = n (1 − ρ)/(1 + ρ). For the audit trail; `CurrentLog` widens intervals for
+    short logs too.
+
+    References
+    ----------
+    ASHRAE Guideline 14-2014, annex B; Reddy and Claridge 2000; Sun and Baltazar 2013.
+
+    Examples
+    --------
+    >>> from pinfilm import statistics
+    >>> round(statistics.savings_uncertainty(1.645, 8, 0.1, 365, 365, 0.6), 4)
+    0.1755
     """
 
 def single_present_value_factor(rate: Floats, years: Floats) -> FloatsOut:
@@ -7393,6 +7945,41 @@ def uniform_present_value_factor(rate: Floats, years: Floats) -> FloatsOut:
     >>> from pinfilm import economics
     >>> round(economics.uniform_present_value_factor(0.03, 10), 3)
     8.53
+    """
+
+def unlubricated_coefficient(pair: str | None = None) -> float:
+    """
+    Measured wear coefficient of a dry pair of materials.
+
+    Parameters
+    ----------
+    pair : {'mild_steel', 'brass', 'hard_tool_steel', 'ferritic_stainless', 'polythene'}, optional
+        Mild steel on itself (as if not given), brass, hardened tool steel, ferritic stainless steel, polyethylene.
+
+    Returns
+    -------
+    float
+        Coefficient K of V = K W s/(3 H).
+
+    Raises
+    ------
+    InputError
+        A pair that was not measured.
+
+    Notes
+    -----
+    An order of magnitude. The dry joint of `evaluate` takes 5e-4, between hardened and mild steel, until one reading of
+    elongation says better.
+
+    References
+    ----------
+    Archard and Hirst 1956, as an encyclopaedia prints them.
+
+    Examples
+    --------
+    >>> from pinfilm import wear
+    >>> wear.unlubricated_coefficient("hard_tool_steel")
+    0.00013
     """
 
 def v100_mm2_s(v40_mm2_s: Floats, viscosity_index: Floats) -> FloatsOut:

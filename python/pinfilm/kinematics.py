@@ -8,6 +8,7 @@ from ._core import (
     chain_length_pitches,
     chain_speed_m_per_s,
     pitch_diameter_mm,
+    roller_chain_power_kw,
     speed_ripple,
 )
 
@@ -17,5 +18,6 @@ __all__ = [
     "chain_length_pitches",
     "chain_speed_m_per_s",
     "pitch_diameter_mm",
+    "roller_chain_power_kw",
     "speed_ripple",
 ]

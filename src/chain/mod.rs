@@ -9,6 +9,7 @@ mod from_standard; // a surveyed chain filled in from a standard
 mod length; // two sprockets: length, centre distance
 mod pitch_circle; // pitch diameter, articulation, chain on a turn, ride-out
 mod polygon; // position error and polygon force
+mod power_rating; // what the standard lets a transmission chain carry, for orientation
 mod speed; // mean speed and its swing
 mod standard; // the tables of the standards
 mod survey; // what a survey says of the chain
@@ -19,6 +20,7 @@ pub use pitch_circle::{
     ride_out_elongation, root_diameter,
 };
 pub use polygon::{PolygonForce, Resonance, loop_stiffness, polygon_force, position_error};
+pub use power_rating::roller_chain_power;
 pub use speed::{chain_speed, chain_speed_limits, speed_drop, speed_ripple};
 pub use standard::{Cited, NEW_CHAIN_LENGTH_TOLERANCE, Roller, Standard, StandardChain, standard, standards};
 pub use survey::*;

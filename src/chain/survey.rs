@@ -51,7 +51,7 @@ macro_rules! chain_noun { ($declare:ident) => { $declare! {
             { allowed: at_least(0.0), spread: "0.03 to 0.1 of the pin diameter, triangular", class: Class::FromMemory,
               source: "practice of case hardening" }
         core_factor as core_factor: f64 [ONE = 3.0] "wear coefficient below the case over that of the case"
-            { allowed: between(0.1, 100.0), spread: "1 to 10, lognormal", class: Class::FromMemory, source: "closure, level from memory" }
+            { allowed: between(0.1, 100.0), spread: "1 to 10, lognormal", class: Class::Closure, source: "level from memory" }
     }
 } } }
 #[cfg(feature = "python")]

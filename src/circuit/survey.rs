@@ -114,7 +114,7 @@ macro_rules! turn_noun { ($declare:ident) => { $declare! {
         side as side: i64 [ONE = 1] "1 where the inside of the loop bends inwards, -1 for a reverse bend" { allowed: between(-1.0, 1.0) }
         plane as plane: Plane [WORD = Plane::Main] "plane of the turn: main (about the pins) or cross" {}
         shaft_diameter_mm as shaft_diameter: Option<f64> [MM = None] "diameter of the wheel's shaft; not given: 0.15 of the wheel"
-            { allowed: up_to(0.0, 2000.0), spread: "0.1 to 0.25 of the wheel", class: Class::Closure, source: "proportion of usual wheels" }
+            { allowed: up_to(0.0, 2000.0), spread: "0.1 to 0.25 of the wheel, uniform", class: Class::Closure, source: "proportion of usual wheels" }
         extra_pull_n as extra_pull: f64 [N = 0.0] "pull of brushes, scrapers and seals" { allowed: at_least(0.0) }
         temperature_c as temperature: Option<f64> [C = None] "temperature around the chain; not given: ambient"
             { allowed: between(-60.0, 350.0), usual: between(-40.0, 260.0) }
@@ -175,7 +175,7 @@ macro_rules! circuit_noun { ($declare:ident) => { $declare! {
         take_up_at as take_up_at: Option<i64> [ONE = None] "section number of the turn that carries a weight or spring take-up"
             { allowed: at_least(0.0) }
         least_tension_n as least_tension: Option<f64> [N = None] "least tension that keeps the chain in line; not given: 2 % sag on one metre"
-            { allowed: up_to(0.0, 1e6), spread: "1 to 3 % sag", class: Class::Closure, source: "parabola of a hanging chain; that 2 % on one metre are enough is judgement" }
+            { allowed: up_to(0.0, 1e6), spread: "1 to 4 % sag, uniform", class: Class::Closure, source: "parabola of a hanging chain; that 2 % on one metre are enough is judgement" }
         strand_share_factor as strand_share_factor: Option<f64> [ONE = None] "tension of the heaviest strand over the mean; not given: 1, 1.2, 1.3 for 1, 2, more strands"
             { symbol: "k_s", allowed: between(1.0, 12.0), spread: "1.05 to 1.5, uniform", class: Class::Closure, source: "strands wear and stretch unevenly, so one carries more than its share; level by judgement" }
         surface_factor as surface_factor: f64 [ONE = 3.0] "cooled surface over that of an equal round bar"

@@ -44,7 +44,7 @@ macro_rules! duty_noun { ($declare:ident) => { $declare! {
             { allowed: between(0.1, 1000.0), usual: between(1.0, 20.0), spread: "factor 2, lognormal", class: Class::Closure,
               source: "multiplies all wear coefficients; level by judgement" }
         dust_loss_per_s as dust_loss: f64 [PER_S = 0.0] "oil taken up by dust: clean 0, dusty 1e-6, very dusty 5e-6"
-            { allowed: between(0.0, 1.0), usual: between(0.0, 1e-5), spread: "factor 5", class: Class::Closure,
+            { allowed: between(0.0, 1.0), usual: between(0.0, 1e-5), spread: "factor 3, lognormal", class: Class::Closure,
               source: "settling dust takes up oil at a constant rate; level by judgement" }
         wash_interval_h as wash_interval: Option<f64> [H = None] "calendar time between washes" { allowed: up_to(0.0, 1e6) }
         wash_removed_share as wash_removed_share: f64 [ONE = 0.6] "share of the oil in a joint that a wash removes"

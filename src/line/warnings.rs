@@ -138,6 +138,12 @@ fn of_joints(notes: &mut Notes, settled: &Settled, numbers: &Numbers) {
             "Some joints articulate without tension: boundary friction is taken there, and no wear.",
         );
     }
+    let bare = numbers.joint.events.iter().filter(|event| event.lambda_fill_1 < 1.0).count();
+    if bare > 0 && bare < numbers.joint.events.len() {
+        let all = numbers.joint.events.len();
+        notes.warn("partly_boundary", "joint.events.lambda_ratio", bare as f64, "", "0",
+            format_args!("Of {all} kinds of articulation {bare} run in boundary lubrication even when their joints are full: there film theory says nothing, and supply and additive decide; elsewhere oil and surfaces share the load."));
+    }
     if settled.rounds > 100 {
         notes.warn(
             "slow_settling",
@@ -389,6 +395,21 @@ fn of_drive(notes: &mut Notes, survey: &Checked, driving: &Driving, breakaway_pu
         notes.warn("current_hides_it", "drive.current_drop_all_a", drop, "A", format_args!("above {} A", number(least * per_pull)),
                 "Even if pin, roller and track friction were all halved, a month of logged current on each side could not show it: measure electrical power.");
     }
+    what_current_proves(notes, numbers);
+}
+
+/// Said of every line that runs: which changes a month of logged current can show, and what it never tells.
+fn what_current_proves(notes: &mut Notes, numbers: &Numbers) {
+    let drive = &numbers.drive;
+    let (Some(least), Some(per_pull), Some(pins), Some(all)) =
+        (drive.pull_detectable_n, drive.current_per_pull_a_per_n, drive.current_drop_joint_a, drive.current_drop_all_a)
+    else {
+        return;
+    };
+    let seen = |drop: f64| if drop < least * per_pull { "too little to be seen" } else { "enough to be seen" };
+    notes.warn("what_current_proves", "drive.pull_detectable_n", least, "N", "",
+        format_args!("A month of logged current before and after shows a change of pull from {} N on, {} A. Halved friction of the pins alone moves it by {} A, {}; of pins, rollers and tracks together by {} A, {}. Current never says which of them got the oil: pins are proved by elongation.",
+            number(least), number(least * per_pull), number(pins), seen(pins), number(all), seen(all)));
 }
 
 fn of_supply(notes: &mut Notes, numbers: &Numbers, survey: &Checked) {

@@ -27,6 +27,9 @@ macro_rules! timer_noun { ($declare:ident) => { $declare! {
 pub(crate) use timer_noun;
 timer_noun!(noun);
 
+/// What handbooks say of the place; our score adds temperature, gravity, access and washing.
+const APPLICATION_POINT: &str = "inside of the slack strand, upper edges of the side plates, shortly before a sprocket: \
+     Analysis and Design of Machine Elements; Handbook of Lubrication and Tribology, chapter 15";
 const UNPUBLISHED: &str = "share of what leaves the nozzle that lands in the gaps; unpublished";
 
 /// Declares a method: its own rows, then those that every method has.
@@ -36,8 +39,8 @@ macro_rules! method_noun {
             $(#[doc = $doc])+
             $name / $si, "lubrication" {
                 $($own)+
-                    points as points: i64 [ONE = 2] "gaps of one joint served, per strand: 1 or 2" { allowed: between(1.0, 2.0) }
-                application_section as application_section: Option<i64> [ONE = None] "number of the section where oil is applied, from 0; not given: the best point" { allowed: at_least(0.0) }
+                points as points: i64 [ONE = 2] "gaps of one joint served, per strand: 1 or 2" { allowed: between(1.0, 2.0) }
+                application_section as application_section: Option<i64> [ONE = None] "number of the section where oil is applied, from 0; not given: the best point" { allowed: at_least(0.0), source: APPLICATION_POINT }
                 application_position as application_position: f64 [ONE = 0.5] "place in that section, as a share of its length" { allowed: between(0.0, 1.0) }
                 application_side as application_side: Side [WORD = Side::Top] "side from which oil is applied: top, side or bottom" {}
                 time_available_s as time_available: Option<f64> [S = None] "time the oil has to enter; not given: from the circuit" { allowed: up_to(0.0, 1e9) }

@@ -9,6 +9,7 @@
 mod blend; // two oils in one: Wright's double logarithm, Refutas numbers
 mod density; // thermal expansion
 mod grade; // ISO 3448 grades and their limits
+mod handbook; // grades by room temperature, for orientation
 mod index; // viscosity index, both ways
 mod pressure; // pressure-viscosity coefficient, Barus, Roelands
 mod survey; // what a survey says of the oil
@@ -17,6 +18,7 @@ mod viscosity; // viscosity against temperature: the double-logarithm line
 pub use blend::{blend_by_mass, blend_viscosity, blending_number};
 pub use density::{density, thermal_expansion};
 pub use grade::{GRADES, grade_limits, grade_midpoint};
+pub use handbook::{USUAL_GRADE, handbook_grade, handbook_sae_grade};
 pub use index::{index_limits, viscosity_at_100, viscosity_index};
 pub use pressure::{barus, pressure_viscosity, roelands, roelands_exponent};
 pub use survey::*;

@@ -9,7 +9,8 @@ macro_rules! oil_noun { ($declare:ident) => { $declare! {
     Oil / OilSi, "oil", consistent: crate::oil::consistent {
         name as name: Option<Word> [WORD = None] "what the plant calls it" {}
         iso_vg as iso_vg: Option<i64> [ONE = None] "viscosity grade of ISO 3448"
-            { allowed: between(2.0, 3200.0), source: "ISO 3448" }
+            { allowed: between(2.0, 3200.0), source: "ISO 3448. The Tribology Handbook (Neale) takes VG 150 for roller chains and advises against \
+                heavy oil and grease: too stiff to enter the joints" }
         viscosity_index as viscosity_index: f64 [ONE = 95.0] "viscosity index"
             { symbol: "VI", allowed: between(-50.0, 400.0), usual: between(60.0, 220.0), spread: "80 to 160, uniform",
               class: Class::FromMemory, source: "ASTM D2270; default of a plain mineral oil" }

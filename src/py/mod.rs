@@ -21,7 +21,8 @@ use pyo3::prelude::*;
 mod _core {
     #[pymodule_export]
     use super::formulas::coverage::{
-        every_nth, lock_risk, lock_time_s, manual_interval, points_coverage, reached_joints, three_gaps, timer_coverage,
+        every_nth, handbook_methods, lock_risk, lock_time_s, manual_interval, points_coverage, reached_joints,
+        three_gaps, timer_coverage,
     };
     #[pymodule_export]
     use super::formulas::economics::{
@@ -48,24 +49,28 @@ mod _core {
     #[pymodule_export]
     use super::formulas::kinematics::{
         articulation_angle_deg, centre_distance_mm, chain_length_pitches, chain_speed_m_per_s, pitch_diameter_mm,
-        speed_ripple,
+        roller_chain_power_kw, speed_ripple,
     };
     #[pymodule_export]
     use super::formulas::motor::{current_from_power_a, equivalent_circuit, power_from_current_kw};
     #[pymodule_export]
     use super::formulas::oil::{
-        blend_viscosity_mm2_s, density_kg_per_m3, dynamic_viscosity_mpa_s, grade_limits_mm2_s,
-        kinematic_viscosity_mm2_s, v100_mm2_s, viscosity_index,
+        blend_viscosity_mm2_s, density_kg_per_m3, dynamic_viscosity_mpa_s, grade_limits_mm2_s, handbook_grade,
+        handbook_sae_grade, kinematic_viscosity_mm2_s, v100_mm2_s, viscosity_index,
     };
     #[pymodule_export]
     use super::formulas::outcomes::classes::{
-        EveryNth, LockTime, LossRates, ManualInterval, OperatingPoint, PeriodicFill, PointsCoverage, ReynoldsBearing,
-        TimerCoverage, ViscosityWindow,
+        ChangePoints, CusumPath, EveryNth, LockTime, LossRates, ManualInterval, OperatingPoint, PeriodicFill,
+        PointsCoverage, ReynoldsBearing, TimerCoverage, ViscosityWindow,
+    };
+    #[pymodule_export]
+    use super::formulas::statistics::{
+        change_points, cusum, cv_rmse_pct, effective_sample_size, lag1, newey_west_se, nmbe_pct, savings_uncertainty,
     };
     #[pymodule_export]
     use super::formulas::tension::{capstan_ratio, rolling_resistance, sag_tension_n};
     #[pymodule_export]
-    use super::formulas::wear::{archard_volume_mm3, elongation_pct};
+    use super::formulas::wear::{archard_volume_mm3, elongation_pct, unlubricated_coefficient};
     #[pymodule_export]
     use super::nouns::classes::{
         Caution, Chain, Circuit, Comparison, Cost, Costs, Drip, Drive, DriveState, Duty, Evaluation, Event, Fill,

@@ -65,7 +65,8 @@ arguments! {
     pitch_diameter_mm [MM] "diameter of the circle through the joints on a sprocket";
     articulation_angle_deg [DEG] "angle by which a joint bends on a sprocket";
     speed_ripple [ONE] "greatest less least over mean chain speed within one tooth";
-    chain_speed_m_per_s [M_PER_S] "mean speed of the chain";
+    chain_speed_m_per_s [M_PER_S] "mean speed of the chain" allowed: between(0.0, 1000.0);
+    roller_chain_power_kw [KW] "rated power of a drive with this chain";
     chain_length_pitches [PITCHES] "length of the closed chain in pitches";
     centre_distance_mm [MM] "distance of the shafts";
 
@@ -93,6 +94,8 @@ arguments! {
     fraction_a [ONE] "share of the first oil by volume" allowed: between(0.0, 1.0);
     viscosity_index [ONE] "viscosity index";
     kinematic_viscosity_mm2_s [MM2_PER_S] "kinematic viscosity" allowed: up_to(0.0, 1e9);
+    handbook_grade [ONE] "viscosity grade of ISO 3448 that a handbook names";
+    handbook_sae_grade [ONE] "SAE number of the oil that a handbook names";
     blend_viscosity_mm2_s [MM2_PER_S] "kinematic viscosity of the blend";
     grade_limits_mm2_s [MM2_PER_S] "least and greatest viscosity of the grade at 40 °C";
     density_kg_per_m3 [KG_PER_M3 = 890.0] "density of the oil" allowed: between(500.0, 2000.0);
@@ -136,6 +139,7 @@ arguments! {
     joints [ONE] "joints of one strand, counted" allowed: between(1.0, 1e9);
     attachment_every [ONE] "joints from one attachment to the next; not given: nothing is in the way" allowed: between(1.0, 1e6);
     blocked [ONE] "joints of that pattern, counted from 0, whose gap is hidden" allowed: between(0.0, 1e6);
+    handbook_methods [WORD] "ways of oiling that a handbook names: slow_drip, fast_drip, dip, spray";
     reached_joints [ONE] "joints that are ever reached";
     ratio_error [ONE] "relative error of circuit time over period of the timer" allowed: up_to(0.0, 0.5);
     correlation_h [H = 8.0] "time over which the chain speed keeps its error" allowed: up_to(0.0, 1e4);
@@ -222,6 +226,8 @@ arguments! {
     pin_wear_um [UM] "depth worn off the pin" allowed: between(0.0, 1e6);
     bush_wear_um [UM] "depth worn off the bush" allowed: between(0.0, 1e6);
     elongation_pct [PCT] "elongation of the chain";
+    pair [WORD = "mild_steel"] "dry pair: mild_steel, brass, hard_tool_steel, ferritic_stainless or polythene";
+    unlubricated_coefficient [ONE] "measured wear coefficient of the dry pair, an order of magnitude";
 
     // economics
     rate [ONE] "discount rate of a year" allowed: above(-1.0);
@@ -238,6 +244,31 @@ arguments! {
     payback_status [WORD] "outcome: pays_back, pays_back_then_loses, immediate, never, loses_after or beyond_horizon";
     single_present_value_factor [ONE] "present value of one unit paid then";
     uniform_present_value_factor [ONE] "present value of one unit at every year end";
+
+    // statistics
+    values [ONE] "readings in the order of time, in any unit" allowed: any();
+    measured [ONE] "readings, in any unit" allowed: any();
+    modelled [ONE] "what the model says for each reading" allowed: any();
+    parameters [ONE] "parameters that were fitted" allowed: between(0.0, 1000.0);
+    lag1 [ONE] "lag-one autocorrelation" allowed: between(-0.999999, 0.999999);
+    lags [ONE] "neighbours that are allowed for" allowed: between(0.0, 1e6);
+    correction [WORD = "none"] "correction for short series: none or small_sample";
+    cost [WORD = "mean"] "what changes from segment to segment: mean or mean_variance";
+    least_segment [ONE = 10.0] "fewest readings between two changes" allowed: between(2.0, 1e6);
+    target [ONE] "level that the readings should keep" allowed: any();
+    k [ONE] "allowance: half of the shift that is to be found" allowed: at_least(0.0);
+    h [ONE] "threshold of an alarm" allowed: above(0.0);
+    quantile [ONE] "quantile of the confidence" allowed: up_to(0.0, 100.0);
+    saved_share [ONE] "share of the use that was saved" allowed: up_to(0.0, 1.0);
+    count_before [ONE] "readings before the change" allowed: between(1.0, 1e15);
+    count_after [ONE] "readings after the change" allowed: between(1.0, 1e15);
+    months [ONE] "months logged after the change; not given: only for the original factor" allowed: between(1.0, 120.0);
+    savings_factor [WORD = "original"] "factor for the covariates: original, daily or monthly";
+    effective_sample_size [ONE] "independent readings whose mean is as sure";
+    newey_west_se [ONE] "standard error of the mean, in the unit of the readings";
+    cv_rmse_pct [PCT] "root-mean-square error of a model over the mean reading" allowed: up_to(0.0, 1000.0);
+    nmbe_pct [PCT] "mean error of a model over the mean reading";
+    savings_uncertainty [ONE] "uncertainty of a saving over the saving";
 }
 
 #[cfg(test)]

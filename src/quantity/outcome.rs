@@ -84,6 +84,20 @@ macro_rules! outcomes {
                 never_reached: Number [ONE] "share of the joints that no shot meets"
                 always_full: Flag [WORD] "whether every shot fills its joint"
             }
+            /// Changes of level of a series.
+            ChangePoints of "pinfilm.statistics" {
+                points: Counts [ONE] "first reading of each new level, counted from 0"
+                levels: Numbers [ONE] "mean of each level, one more than there are changes"
+                penalty: Number [ONE] "price of a change, in the cost used"
+                lag1: Number [ONE] "lag-one autocorrelation of the noise"
+                deviation: Number [ONE] "standard deviation of a reading about its level"
+            }
+            /// Sums of a chart after each reading.
+            CusumPath of "pinfilm.statistics" {
+                up: Number [ONE] "sum of what was too high"
+                down: Number [ONE] "sum of what was too low"
+                alarms: Counts [ONE] "readings in alarm, counted from 0"
+            }
             /// A three-phase cage induction motor at one load.
             OperatingPoint of "pinfilm.motor" {
                 slip: Number [ONE] "lag behind the synchronous speed, as a share of it"

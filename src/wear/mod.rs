@@ -23,6 +23,7 @@ mod limit;
 mod result;
 mod running_in;
 mod survey;
+mod unlubricated;
 mod waiting;
 
 pub use archard::{
@@ -43,4 +44,5 @@ pub use limit::{
 pub use result::*;
 pub use running_in::RunningIn;
 pub use survey::*;
+pub use unlubricated::{DryPair, unlubricated_coefficient};
 pub use waiting::OilAge;

@@ -5,10 +5,12 @@
 //! All doses are m³ into one joint; `applied` is m³/s of running time for the whole line.
 
 mod drip;
+mod handbook;
 mod manual;
 mod timed;
 
 pub use drip::Drip;
+pub use handbook::handbook_methods;
 pub use manual::Manual;
 pub use timed::{Spray, Synchronised, never_reached, synchronised_wait, timed_waits};
 

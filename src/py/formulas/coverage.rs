@@ -527,7 +527,62 @@ formulas! { "coverage"
         };
 }
 
+/// Ways of oiling that a handbook names for a transmission chain of this speed.
+///
+/// Parameters
+/// ----------
+/// chain_speed_m_per_s : float
+///     Speed of the chain; 0 to 1000 m/s.
+///
+/// Returns
+/// -------
+/// tuple of str
+///     Of `slow_drip`, `fast_drip`, `dip` and `spray` those that it allows, plainest first.
+///
+/// Raises
+/// ------
+/// InputError
+///     A number outside its range or not finite.
+/// UnitError
+///     A quantity of another dimension than the name says.
+///
+/// Notes
+/// -----
+/// 5 to 10 drops a minute up to 3 m/s, more than 20 up to 7.5 m/s, dip up to 10 m/s, spray from 7.5 m/s. A conveyor
+/// always falls under slow drip, whatever its joints need: for orientation only.
+///
+/// References
+/// ----------
+/// Neale, The Tribology Handbook, sheet C9.
+///
+/// Examples
+/// --------
+/// >>> from pinfilm import coverage
+/// >>> coverage.handbook_methods(0.2)
+/// ('slow_drip', 'dip')
+#[pyfunction]
+#[pyo3(signature = (chain_speed_m_per_s))]
+pub fn handbook_methods<'py>(chain_speed_m_per_s: Given<'py>) -> PyResult<Methods> {
+    let speed = single(&chain_speed_m_per_s, row!(Own, chain_speed_m_per_s))?;
+    Ok(Methods(crate::lubrication::method::handbook_methods(speed).collect()))
+}
+
+/// Names of methods as a tuple.
+pub struct Methods(Vec<&'static str>);
+
+impl<'py> IntoPyObject<'py> for Methods {
+    type Target = pyo3::types::PyTuple;
+    type Output = Bound<'py, pyo3::types::PyTuple>;
+    type Error = PyErr;
+    #[cfg(feature = "stubs")]
+    const OUTPUT_TYPE: pyo3::inspect::PyStaticExpr = super::outcomes::hint::WORDS;
+    fn into_pyobject(self, py: Python<'py>) -> PyResult<Self::Output> {
+        pyo3::types::PyTuple::new(py, self.0)
+    }
+}
+
 by_hand! { "coverage"
+    handbook_methods(chain_speed_m_per_s: Own) -> Methods;
     three_gaps(step: Own, count: Own) -> Gaps;
     timer_coverage(circuit_time_s: Own, run_s: Own, dwell_s: Own) -> TimerCoverage;
     points_coverage(circuit_time_s: Own, run_s: Own, dwell_s: Own, delays_s: Own) -> PointsCoverage;

@@ -291,7 +291,7 @@ pub fn irr_status(cash_flows: Given<'_>) -> PyResult<Words> {
 #[pyfunction]
 #[pyo3(signature = (cash_flows))]
 pub fn irr_roots<'py>(py: Python<'py>, cash_flows: Given<'py>) -> PyResult<Roots<'py>> {
-    let roots = economics::irr_roots(&of_one_project(&cash_flows)?);
+    let roots = economics::irr(&of_one_project(&cash_flows)?).roots;
     Ok(Roots(list(py, roots.into_iter())?.cast_into()?))
 }
 

@@ -226,4 +226,46 @@ formulas! { "kinematics"
     /// 765.026
     fn centre_distance_mm(length_pitches: Own, pitch_mm: Chain, teeth_1: Own, teeth_2: Own)
         -> Floats = chain::centre_distance;
+
+    /// Power for which the standard rates a roller chain drive of one strand.
+    ///
+    /// Parameters
+    /// ----------
+    /// pitch_mm : array_like
+    ///     Pitch of the chain; 4 to 1000 mm; the rating covers 6.35 to 76.2 mm.
+    /// teeth : array_like
+    ///     Teeth of the small sprocket; 3 to 200.
+    /// speed_rpm : array_like
+    ///     Speed of its shaft; 0 to 100000 1/min.
+    ///
+    /// Returns
+    /// -------
+    /// float or ndarray
+    ///     Rated power in kW, before any service factor.
+    ///
+    /// Raises
+    /// ------
+    /// InputError
+    ///     A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN. A
+    ///     pitch that the rating does not cover is an error.
+    /// UnitError
+    ///     A quantity of another dimension than the name says.
+    ///
+    /// Notes
+    /// -----
+    /// The lesser of H₁ = 0.004 N^1.08 n^0.9 p^(3 − 0.07 p), fatigue of the side plates, and H₂ = 1000 K N^1.5 p^0.8/n^1.5,
+    /// impact of rollers, in horsepower, inches and 1/min; K = 17, or 29 below half an inch. For transmission drives with
+    /// plenty of oil, as an orientation: conveyors are limited by pull, joint pressure and wear, and `evaluate` does not
+    /// use it. The light chain 41 is not covered.
+    ///
+    /// References
+    /// ----------
+    /// ASME B29.1; Shigley, Mechanical Engineering Design.
+    ///
+    /// Examples
+    /// --------
+    /// >>> from pinfilm import kinematics
+    /// >>> round(kinematics.roller_chain_power_kw(12.7, 17, 1000), 2)
+    /// 4.08
+    fn roller_chain_power_kw(pitch_mm: Chain, teeth: Turn, speed_rpm: Own) -> Floats = chain::roller_chain_power;
 }

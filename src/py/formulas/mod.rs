@@ -5,6 +5,7 @@
 //! | `given` | arguments: numbers and arrays of any origin, checked and converted to SI by their row of the register |
 //! | `spread` | one formula over numbers, or over arrays that broadcast |
 //! | `flows` | the same over projects of cash flows |
+//! | `series` | the same over readings in the order of time |
 //! | `declare` | how a formula is declared |
 //! | `outcomes` | a small class for each formula with several results |
 //! | the others | one Python module each, named alike |
@@ -22,7 +23,9 @@ pub mod kinematics;
 pub mod motor;
 pub mod oil;
 pub mod outcomes;
+mod series;
 mod spread;
+pub mod statistics;
 pub mod tension;
 pub mod wear;
 
@@ -52,8 +55,11 @@ const ALL: &[&[Formula]] = &[
     electrics::FORMULAS,
     motor::FORMULAS,
     wear::FORMULAS,
+    wear::BY_HAND,
     economics::FORMULAS,
     economics::BY_HAND,
+    statistics::FORMULAS,
+    statistics::BY_HAND,
 ];
 
 /// Every formula: module, name, and the register rows of its arguments and results (name, unit, meaning, range,

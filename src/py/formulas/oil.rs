@@ -1,6 +1,7 @@
 //! `pinfilm.oil`: viscosity against temperature, viscosity index, blends, grades.
 
 use super::prelude::*;
+use crate::line::Duty;
 use crate::oil::{self, Oil, ViscosityLine};
 
 formulas! { "oil"
@@ -268,4 +269,76 @@ formulas! { "oil"
     /// >>> round(oil.density_kg_per_m3(890, 60), 3)
     /// 861.498
     fn density_kg_per_m3(density_15_kg_per_m3: Oil, temperature_c: Own) -> Floats = oil::density;
+
+    /// Viscosity grade that a handbook names for roller chains in a room of this temperature.
+    ///
+    /// Parameters
+    /// ----------
+    /// ambient_c : array_like
+    ///     Temperature of the room; -60 to 150 °C.
+    ///
+    /// Returns
+    /// -------
+    /// float or ndarray
+    ///     Grade of ISO 3448.
+    ///
+    /// Raises
+    /// ------
+    /// InputError
+    ///     A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN. A
+    ///     temperature outside the table is an error for numbers (`no_answer`), NaN in arrays.
+    /// UnitError
+    ///     A quantity of another dimension than the name says.
+    ///
+    /// Notes
+    /// -----
+    /// VG 68 up to 5 °C, 100 up to 25 °C, 150 up to 45 °C, 220 up to 70 °C.
+    /// For orientation: it knows neither load nor the time an oil has to enter; `hydraulics.viscosity_window_mpa_s` does.
+    ///
+    /// References
+    /// ----------
+    /// ISO 10823:2004, from memory.
+    ///
+    /// Examples
+    /// --------
+    /// >>> from pinfilm import oil
+    /// >>> oil.handbook_grade(20)
+    /// 100.0
+    fn handbook_grade(ambient_c: Duty) -> Floats = oil::handbook_grade;
+
+    /// SAE number that a handbook names for roller chains in a room of this temperature.
+    ///
+    /// Parameters
+    /// ----------
+    /// ambient_c : array_like
+    ///     Temperature of the room; -60 to 150 °C.
+    ///
+    /// Returns
+    /// -------
+    /// float or ndarray
+    ///     SAE number of an engine oil.
+    ///
+    /// Raises
+    /// ------
+    /// InputError
+    ///     A number outside its range or not finite; in arrays the first such element is named, and NaN gives NaN. A
+    ///     temperature outside the table is an error for numbers (`no_answer`), NaN in arrays.
+    /// UnitError
+    ///     A quantity of another dimension than the name says.
+    ///
+    /// Notes
+    /// -----
+    /// SAE 20 from 20 °F, 30 from 40 °F, 40 from 100 °F, 50 from 120 °F to below 140 °F.
+    /// For orientation: it knows neither load nor the time an oil has to enter; `hydraulics.viscosity_window_mpa_s` does.
+    ///
+    /// References
+    /// ----------
+    /// ASME B29; Machinery's Handbook, from memory.
+    ///
+    /// Examples
+    /// --------
+    /// >>> from pinfilm import oil
+    /// >>> oil.handbook_sae_grade(20)
+    /// 30.0
+    fn handbook_sae_grade(ambient_c: Duty) -> Floats = oil::handbook_sae_grade;
 }

@@ -50,6 +50,11 @@ pub mod hint {
         type_hint_identifier!("builtins", "float"),
         PyStaticExpr::Constant { value: PyStaticConstant::Ellipsis }
     );
+    pub const WORDS: PyStaticExpr = type_hint_subscript!(
+        type_hint_identifier!("builtins", "tuple"),
+        type_hint_identifier!("builtins", "str"),
+        PyStaticExpr::Constant { value: PyStaticConstant::Ellipsis }
+    );
     pub const COUNTS: PyStaticExpr = type_hint_subscript!(
         type_hint_identifier!("builtins", "tuple"),
         type_hint_identifier!("builtins", "int"),

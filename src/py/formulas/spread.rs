@@ -219,7 +219,7 @@ pub fn or_unknown<const K: usize>(answer: Result<[f64; K]>) -> Result<[f64; K]> 
 }
 
 /// The result with the labels of the first labelled argument, if it has its shape; labels must agree.
-fn labelled<'py>(
+pub fn labelled<'py>(
     array: Bound<'py, PyAny>,
     shape: &[usize],
     arguments: &[Argument<'py>],

@@ -83,3 +83,54 @@ formulas! { "wear"
     /// 2.992
     fn elongation_pct(pin_wear_um: Own, bush_wear_um: Own, pitch_mm: Chain) -> Floats = wear::elongation;
 }
+
+impl Choice for wear::DryPair {
+    const WORDS: &'static [(&'static str, Self)] = &[
+        ("mild_steel", wear::DryPair::MildSteel),
+        ("brass", wear::DryPair::Brass),
+        ("hard_tool_steel", wear::DryPair::HardToolSteel),
+        ("ferritic_stainless", wear::DryPair::FerriticStainless),
+        ("polythene", wear::DryPair::Polythene),
+    ];
+}
+
+/// Measured wear coefficient of a dry pair of materials.
+///
+/// Parameters
+/// ----------
+/// pair : {'mild_steel', 'brass', 'hard_tool_steel', 'ferritic_stainless', 'polythene'}, optional
+///     Mild steel on itself (as if not given), brass, hardened tool steel, ferritic stainless steel, polyethylene.
+///
+/// Returns
+/// -------
+/// float
+///     Coefficient K of V = K W s/(3 H).
+///
+/// Raises
+/// ------
+/// InputError
+///     A pair that was not measured.
+///
+/// Notes
+/// -----
+/// An order of magnitude. The dry joint of `evaluate` takes 5e-4, between hardened and mild steel, until one reading of
+/// elongation says better.
+///
+/// References
+/// ----------
+/// Archard and Hirst 1956, as an encyclopaedia prints them.
+///
+/// Examples
+/// --------
+/// >>> from pinfilm import wear
+/// >>> wear.unlubricated_coefficient("hard_tool_steel")
+/// 0.00013
+#[pyfunction]
+#[pyo3(signature = (pair = None))]
+pub fn unlubricated_coefficient(pair: Option<String>) -> PyResult<f64> {
+    Ok(wear::unlubricated_coefficient(chosen(pair.as_deref(), row!(Own, pair))?))
+}
+
+by_hand! { "wear"
+    unlubricated_coefficient(pair: Own) -> Floats;
+}

@@ -58,6 +58,7 @@ CASES = [
     Case("kinematics.articulation_angle_deg", {"teeth": (3, 200)}),
     Case("kinematics.speed_ripple", {"teeth": (3, 200)}),
     Case("kinematics.chain_speed_m_per_s", {"pitch_mm": (4, 1000), "teeth": (3, 200), "speed_rpm": (0, 1e4)}),
+    Case("kinematics.roller_chain_power_kw", {"pitch_mm": (6.35, 76.2), "teeth": (11, 40), "speed_rpm": (1, 2000)}),
     Case(
         "kinematics.chain_length_pitches",
         {"centre_mm": (10, 1e5), "pitch_mm": (4, 1000), "teeth_1": (3, 200), "teeth_2": (3, 200)},
@@ -92,6 +93,8 @@ CASES = [
     Case("oil.blend_viscosity_mm2_s", {"v_a_mm2_s": (0.3, 1e4), "v_b_mm2_s": (0.3, 1e4), "fraction_a": (0, 1)}),
     Case("oil.dynamic_viscosity_mpa_s", {"kinematic_viscosity_mm2_s": (1, 1e4), "density_kg_per_m3": (700, 1200)}),
     Case("oil.density_kg_per_m3", {"density_15_kg_per_m3": (700, 1200), "temperature_c": (-40, 250)}),
+    Case("oil.handbook_grade", {"ambient_c": (-4.9, 70)}),
+    Case("oil.handbook_sae_grade", {"ambient_c": (-6.6, 59.9)}),
     Case("film.pressure_mpa", {"load_n": (1, 1e5), "pin_diameter_mm": (1, 100), "joint_length_mm": (1, 200)}),
     Case("film.sommerfeld_short", {"eccentricity_ratio": (0.001, 0.9999), "length_to_diameter": (0.2, 5)}),
     Case("film.eccentricity_short", {"sommerfeld": (1e-6, 1e4), "length_to_diameter": (0.2, 5)}),
@@ -248,5 +251,17 @@ CASES = [
     Case("wear.elongation_pct", {"pin_wear_um": (0, 1e4), "bush_wear_um": (0, 1e4), "pitch_mm": (4, 1000)}),
     Case("economics.single_present_value_factor", {"rate": (-0.5, 1), "years": (0, 60)}),
     Case("economics.uniform_present_value_factor", {"rate": (-0.5, 1), "years": (0, 60)}),
+    Case("statistics.effective_sample_size", {"count": (1, 1e6), "lag1": (-0.99, 0.99)}),
+    Case(
+        "statistics.savings_uncertainty",
+        {
+            "quantile": (0.5, 3),
+            "cv_rmse_pct": (1, 50),
+            "saved_share": (0.01, 1),
+            "count_before": (30, 1e5),
+            "count_after": (30, 1e5),
+            "lag1": (-0.9, 0.99),
+        },
+    ),
     Case("economics.payback_days", {"invest": (1, 1e6), "saving_per_year": (1, 1e6), "year_days": (200, 366)}),
 ]

@@ -40,7 +40,9 @@ def test_all_formulas_of_numbers_are_covered() -> None:
         "coverage.three_gaps", "coverage.timer_coverage", "coverage.points_coverage", "coverage.reached_joints",
         "coverage.every_nth", "oil.grade_limits_mm2_s", "electrics.conductor_resistance_ohm_per_km", "economics.npv",
         "economics.irr", "economics.irr_roots", "economics.irr_status", "economics.payback_years",
-        "economics.discounted_payback_years", "economics.payback_status",
+        "economics.discounted_payback_years", "economics.payback_status", "coverage.handbook_methods",
+        "wear.unlubricated_coefficient", "statistics.change_points", "statistics.cusum", "statistics.cv_rmse_pct",
+        "statistics.lag1", "statistics.newey_west_se", "statistics.nmbe_pct",
     }  # fmt: skip
     every = {f"{formula['module']}.{formula['name']}" for formula in _core.formulas()}
     assert {case.path for case in CASES} == every - by_hand

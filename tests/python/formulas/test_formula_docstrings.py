@@ -20,6 +20,7 @@ MODULES = [
     "kinematics",
     "motor",
     "oil",
+    "statistics",
     "tension",
     "wear",
 ]
