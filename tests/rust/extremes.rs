@@ -132,19 +132,19 @@ proptest! {
 
     #[test]
     fn modest_surveys(which in any::<prop::sample::Index>(), picks in prop::collection::vec((any::<prop::sample::Index>(), shares(false)), 1..12)) {
-        let line = which.get(&*LINES);
+        let line = which.get(&LINES);
         holds(changed(line, &picks, true))?;
     }
 
     #[test]
     fn extreme_surveys(which in any::<prop::sample::Index>(), picks in prop::collection::vec((any::<prop::sample::Index>(), shares(true)), 1..6)) {
-        let line = which.get(&*LINES);
+        let line = which.get(&LINES);
         holds(changed(line, &picks, false))?;
     }
 
     #[test]
     fn one_value_at_an_end_of_its_range(which in any::<prop::sample::Index>(), pick in any::<prop::sample::Index>(), high in any::<bool>()) {
-        let line = which.get(&*LINES);
+        let line = which.get(&LINES);
         holds(changed(line, &[(pick, f64::from(u8::from(high)))], false))?;
     }
 }
