@@ -7,8 +7,8 @@ use crate::circuit::GRAVITY;
 use crate::error::{Code, Error, Result};
 use crate::lubrication::entry::{JointEntry, film_viscosity, most_viscous, pumping_viscosity, retained_width};
 use crate::lubrication::loss::{
-    Articulation, Capacity, Evaporation, JointSpace, Losses, NOACK_TEMPERATURE, Oxidation, articulation_rate, check_flash_point,
-    standing_rate, vapour_ratio, wall_time_rate, wash_rate,
+    Articulation, Capacity, Evaporation, JointSpace, Losses, NOACK_TEMPERATURE, Oxidation, articulation_rate,
+    check_flash_point, standing_rate, vapour_ratio, wall_time_rate, wash_rate,
 };
 use crate::lubrication::{FillSi, LubricationSi};
 use crate::oil::Liquid;
@@ -162,9 +162,9 @@ fn losses(survey: &Checked, course: &Course, viscosity: &[f64], density: f64, ca
     let oxidation = Oxidation { half_life: oil.oxidation_half_life, reference: oil.oxidation_reference };
     let moving = evaporation(fill.air_factor);
     let at_test = moving.rate(NOACK_TEMPERATURE);
-    let [evaporated, oxidised] = course
-        .temperatures
-        .time_mean(&course.layout, |temperature| [at_test * vapour_ratio(temperature, NOACK_TEMPERATURE, oil.vaporisation), oxidation.rate(temperature)]);
+    let [evaporated, oxidised] = course.temperatures.time_mean(&course.layout, |temperature| {
+        [at_test * vapour_ratio(temperature, NOACK_TEMPERATURE, oil.vaporisation), oxidation.rate(temperature)]
+    });
     let mut articulation = 0.0;
     for (event, viscosity) in course.events.iter().zip(viscosity) {
         articulation += articulation_rate(

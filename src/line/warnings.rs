@@ -345,7 +345,8 @@ fn of_drive(notes: &mut Notes, survey: &Checked, driving: &Driving, breakaway_pu
             );
         }
     }
-    let pin_share = numbers.tension.shares.0.iter().find(|(cause, _)| cause == "joint").map_or(0.0, |(_, share)| *share);
+    let pin_share =
+        numbers.tension.shares.0.iter().find(|(cause, _)| cause == "joint").map_or(0.0, |(_, share)| *share);
     if pin_share < SMALL_SHARE {
         notes.warn("current_sees_other_pair", "tension.shares", pin_share, "", "",
             format_args!("Pins and bushes make {} % of the pull: the current proves oil at rollers, tracks or trolleys, never by itself in the pins. Pins are proved by elongation.", number(pin_share * 100.0)));
@@ -374,7 +375,11 @@ fn of_supply(notes: &mut Notes, numbers: &Numbers, survey: &Checked) {
             needs,
             "s",
             format_args!("at most {} s", number(has)),
-            format_args!("An injector needs {} s for a shot but gets only {} s: a larger n.", number(needs), number(has)),
+            format_args!(
+                "An injector needs {} s for a shot but gets only {} s: a larger n.",
+                number(needs),
+                number(has)
+            ),
         );
     }
     if let Some(days) = supply.reservoir_days.filter(|days| *days < RESERVOIR_DAYS) {

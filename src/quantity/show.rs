@@ -215,7 +215,16 @@ mod tests {
 
     #[test]
     fn three_figures_without_trailing_zeros() {
-        for (value, text) in [(0.0, "0"), (9.996, "10"), (-1.203, "-1.2"), (1.005, "1"), (2.038, "2.04"), (999.6, "1000"), (99_996.0, "100000"), (f64::INFINITY, "infinite")] {
+        for (value, text) in [
+            (0.0, "0"),
+            (9.996, "10"),
+            (-1.203, "-1.2"),
+            (1.005, "1"),
+            (2.038, "2.04"),
+            (999.6, "1000"),
+            (99_996.0, "100000"),
+            (f64::INFINITY, "infinite"),
+        ] {
             assert_eq!(brief(value).to_string(), text);
         }
     }

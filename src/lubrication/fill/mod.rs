@@ -12,13 +12,14 @@ mod demand;
 mod periodic;
 mod sample;
 mod walk;
+mod word;
 mod words;
 
+pub use crate::numeric::exponential_integral::exponential_integral;
 pub use age::{AgeLaw, Waiting};
 pub use between::{SingleWait, at_shot, between_shots, mean_between_shots, single_wait};
 pub use block::{Block, Totals};
 pub use demand::{demand, longest_wait, smallest_shot};
-pub use crate::numeric::exponential_integral::exponential_integral;
 pub use periodic::{PeriodicFill, periodic_fill};
 
 /// What a joint gets and loses.
