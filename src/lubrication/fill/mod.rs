@@ -12,6 +12,7 @@ mod demand;
 mod periodic;
 mod sample;
 mod walk;
+mod word;
 mod words;
 
 pub use crate::numeric::exponential_integral::exponential_integral;

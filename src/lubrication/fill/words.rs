@@ -7,64 +7,10 @@
 
 use super::block::Totals;
 use super::walk::Walk;
+use super::word::{Crossed, Word};
 
 /// Words have up to 2⁴ blocks.
 const LEVELS: usize = 5;
-
-/// A linear function of the fill at the start.
-#[derive(Clone, Copy)]
-struct Linear {
-    slope: f64,
-    value: f64,
-}
-
-impl Linear {
-    fn at(self, start: f64) -> f64 {
-        self.slope * start + self.value
-    }
-
-    /// This and another whose start is `then` of this one's.
-    fn and(self, other: Linear, then: Linear) -> Linear {
-        Linear { slope: self.slope + other.slope * then.slope, value: self.value + other.at(then.value) }
-    }
-}
-
-/// What a crossing that met the cap gave last: near a lock the same start comes again and again.
-#[derive(Clone, Copy)]
-struct Crossed {
-    start: f64,
-    end: f64,
-    totals: Totals,
-}
-
-const NOTHING_YET: Crossed = Crossed { start: f64::NAN, end: 0.0, totals: Totals::NONE };
-const NOT_LOOKED_FOR: (f64, f64) = (0.0, f64::NEG_INFINITY);
-
-/// Blocks in a row from any phase of a stretch.
-#[derive(Clone, Copy)]
-struct Word {
-    /// The phases that it starts from: first, and first beyond.
-    from: (i64, i64),
-    /// Ticks by which the phase moves.
-    by: i64,
-    shots: i64,
-    time: f64,
-    /// k times the time.
-    decay: f64,
-    /// The fill at the end if the cap is not met, and at most.
-    end: Linear,
-    top: f64,
-    /// Greatest start for which the cap is not met.
-    free: f64,
-    /// Sums for such a start.
-    after: Linear,
-    integral: Linear,
-    /// A start, and a fill that the word does not fall below from there.
-    floor: (f64, f64),
-    known: Crossed,
-    /// The two words of the level below.
-    halves: [usize; 2],
-}
 
 /// Where a walk stands: phase, fill, k times the time so far, and what ends it.
 #[derive(Clone, Copy)]
@@ -229,50 +175,6 @@ impl<'a> Words<'a> {
         ));
         self.words[level][word].floor = (start, floor);
         floor
-    }
-}
-
-impl Word {
-    /// One block.
-    fn block(walk: &Walk, kind: usize) -> Word {
-        let (block, capacity) = (&walk.blocks[kind], walk.capacity);
-        let (slope, value) = block.map();
-        let (after_slope, after) = block.after();
-        Word {
-            from: walk.stretch(kind),
-            by: walk.by[kind],
-            shots: walk.shots[kind],
-            time: block.time(),
-            decay: block.decay_of_all(),
-            end: Linear { slope, value },
-            top: capacity,
-            // within a block the fill rises all the way or falls all the way
-            free: (capacity - value) / slope,
-            after: Linear { slope: after_slope, value: after },
-            integral: Linear { slope: after_slope * block.life(), value: after * block.life() },
-            floor: NOT_LOOKED_FOR,
-            known: NOTHING_YET,
-            halves: [0, 0],
-        }
-    }
-
-    /// This word, which is number `first` of its level, and then the word number `second`.
-    fn then(&self, next: &Word, [first, second]: [usize; 2]) -> Word {
-        Word {
-            from: (self.from.0.max(next.from.0 - self.by), self.from.1.min(next.from.1 - self.by)),
-            by: self.by + next.by,
-            shots: self.shots + next.shots,
-            time: self.time + next.time,
-            decay: self.decay + next.decay,
-            end: Linear { slope: self.end.slope * next.end.slope, value: next.end.at(self.end.value) },
-            top: next.end.at(self.top).min(next.top),
-            free: self.free.min((next.free - self.end.value) / self.end.slope),
-            after: self.after.and(next.after, self.end),
-            integral: self.integral.and(next.integral, self.end),
-            floor: NOT_LOOKED_FOR,
-            known: NOTHING_YET,
-            halves: [first, second],
-        }
     }
 }
 
