@@ -21,6 +21,7 @@ mod survey;
 mod warnings;
 mod wearing;
 
+pub use driving::DriveTrain;
 pub use evaluate::evaluate;
 pub use explain::origin;
 pub use result::*;
