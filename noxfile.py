@@ -96,10 +96,12 @@ def wheel(session: nox.Session) -> None:
     session.run("python", "-m", "pinfilm", "demo")
 
 
-@nox.session(venv_backend="none")
+@nox.session
 def slow(session: nox.Session) -> None:
-    """Recovery of known parameters by walkers; minutes, not part of the checks."""
+    """Recovery of known parameters by walkers, of known savings from invented logs; minutes, not part of the checks."""
     cargo(session, "test", "--release", "--locked", "--test", "cases", "--", "--ignored", "--nocapture")
+    develop(session, "test")
+    session.run("python", "-m", "pytest", "-s", "tests/slow")
 
 
 @nox.session
@@ -109,3 +111,5 @@ def bench(session: nox.Session) -> None:
     session.install(*MATURIN, *PROJECT["project"]["dependencies"])
     session.run("maturin", "develop", "--release", "--locked", env={"RUSTFLAGS": None})
     session.run("python", "benches/boundary.py")
+    session.install("ruptures")
+    session.run("python", "benches/change_points.py")

@@ -1,4 +1,4 @@
-"""Evaluate a survey, or one of the invented demo lines, and print what matters.
+"""Evaluate a survey, one of the invented demo lines, or a current log, and print what matters.
 
 Exit codes: 0 done, 1 a survey that cannot be read or computed, 2 wrong usage.
 """
@@ -6,6 +6,7 @@ Exit codes: 0 done, 1 a survey that cannot be read or computed, 2 wrong usage.
 from __future__ import annotations
 
 import argparse
+import contextlib
 import io
 import json
 import os
@@ -16,7 +17,19 @@ from collections.abc import Iterable
 from pathlib import Path
 
 from . import examples
-from ._core import Caution, Comparison, Evaluation, Line, Warning, compare, evaluate
+from ._core import (
+    BeforeAfter,
+    Caution,
+    Comparison,
+    CurrentLog,
+    Evaluation,
+    Line,
+    LogNote,
+    LogRules,
+    Warning,
+    compare,
+    evaluate,
+)
 from .errors import PinfilmError, PinfilmRangeWarning
 
 WIDTH = 100
@@ -45,6 +58,12 @@ SHOWN = (
     "supply.dripped_share",
 )
 ITEMS = ("oil", "application_labour", "energy", "cleaning", "downtime", "chain", "sprockets", "waste", "upkeep")
+#: Columns of a log that may have another name in the file.
+COLUMNS = ("time", "current_a", "power_kw", "load_pct", "load_kg_per_m", "speed_m_per_min", "temperature_c", "running")
+LOG_CAUTION = Caution(
+    code="clamp",
+    message="Clamps and meters are fitted by people licensed for it, on a locked-out drive; local codes decide.",
+)
 COST = (*(f"cost.{item}" for item in ITEMS), "cost.total_per_year")
 CHANGE = (
     *(f"saving_items.{item}" for item in ITEMS),
@@ -87,7 +106,7 @@ def place(result: Evaluation | Comparison, path: str) -> str:
     return path.format(thinnest=ratios.index(min(ratios)) if ratios else 0)
 
 
-def wrapped(title: str, items: Iterable[Warning | Caution]) -> str:
+def wrapped(title: str, items: Iterable[Warning | Caution | LogNote]) -> str:
     """Return sentences with their codes, wrapped under a title."""
     lines = [
         textwrap.fill(f"[{item.code}] {item.message}", WIDTH, initial_indent="  ", subsequent_indent="    ")
@@ -112,6 +131,38 @@ def summary(now: Evaluation, change: Comparison | None) -> str:
     return "\n\n".join(parts)
 
 
+def evidence(found: BeforeAfter, changes: str, avoided: str) -> str:
+    """Return everything that is printed of a log."""
+    verdict = textwrap.fill(found.sentence, WIDTH)
+    more = "\n".join(textwrap.fill(text, WIDTH) for text in (avoided, changes, found.cleaning.sentence) if text)
+    numbers = str(found.replace(notes=[]))
+    return "\n\n".join(
+        [verdict, more, numbers, wrapped("Read it with:", found.notes), wrapped("Cautions:", (LOG_CAUTION,))]
+    )
+
+
+def log(options: argparse.Namespace) -> str:
+    """Return what a log says of a change, as text or JSON."""
+    line = None if options.survey is None else Line.from_toml(options.survey)
+    names = {ours: theirs for ours in COLUMNS if (theirs := getattr(options, ours)) is not None}
+    rules = LogRules(no_load_current_a=options.no_load_a) if options.no_load_a is not None else None
+    whole = CurrentLog.read(
+        options.file, columns=names, time_format=options.time_format, time_zone=options.time_zone, rules=rules
+    )
+    asked = {} if options.confidence_pct is None else {"confidence_pct": options.confidence_pct}
+    found = whole.before_after(options.changed, line=line, **asked)
+    changes = avoided = None
+    with contextlib.suppress(PinfilmError):  # a log too short for these still has a before and an after
+        changes = whole.change_points(line=line)
+    if line is not None or whole.logged == "power_kw":
+        with contextlib.suppress(PinfilmError):
+            avoided = whole.savings(options.changed, line=line, **asked)
+    if options.json:
+        parts = {"before_after": found, "change_points": changes, "savings": avoided}
+        return json.dumps({name: part and part.to_dict() for name, part in parts.items()}, ensure_ascii=False, indent=1)
+    return evidence(found, "" if changes is None else changes.sentence, "" if avoided is None else avoided.sentence)
+
+
 def arguments(given: list[str] | None) -> argparse.Namespace:
     """Return what the command line asks for; leaves with code 2 where it is wrong."""
     parser = argparse.ArgumentParser(prog="python -m pinfilm", description=__doc__.split("\n")[0] if __doc__ else None)
@@ -122,7 +173,19 @@ def arguments(given: list[str] | None) -> argparse.Namespace:
     study = commands.add_parser("study", help="a survey file, and a proposed one where given")
     study.add_argument("now", type=Path, help="survey of the line as it is (TOML)")
     study.add_argument("proposed", type=Path, nargs="?", help="survey of the line as proposed (TOML)")
-    for command in (demo, study):
+    logged = commands.add_parser("log", help="a current log: what changed on a day, how sure that is, what it is worth")
+    logged.add_argument("file", type=Path, help="CSV or Parquet file")
+    logged.add_argument("--changed", required=True, help="day of the change: 2025-06-02")
+    logged.add_argument("--survey", type=Path, help="survey of the line (TOML): turns current into pull and energy")
+    logged.add_argument("--time-zone", help="zone of the logger's clock: Europe/Vienna")
+    logged.add_argument("--time-format", help="how the file writes time, where that is not plain: %%m/%%d/%%Y %%H:%%M")
+    logged.add_argument(
+        "--confidence-pct", type=float, default=None, help="confidence of the intervals (95 if not given)"
+    )
+    logged.add_argument("--no-load-a", type=float, help="current without load, where no survey is given")
+    for ours in COLUMNS:
+        logged.add_argument(f"--{ours.replace('_', '-')}", metavar="COLUMN", help=f"the file's column of {ours}")
+    for command in (demo, study, logged):
         command.add_argument("--json", action="store_true", help="print everything as JSON")
     options = parser.parse_args(given)
     if options.command == "demo" and options.name not in demos:
@@ -134,6 +197,16 @@ def main(given: list[str] | None = None) -> int:
     """Run the command and return its exit code."""
     options = arguments(given)
     warnings.simplefilter("ignore", PinfilmRangeWarning)  # they are printed with the result
+    if options.command == "log":
+        try:
+            return printed(log(options))
+        except UnicodeDecodeError:
+            print(f"{options.survey}: this is not a survey: it is not UTF-8 text", file=sys.stderr)
+        except OSError as error:
+            print(f"{error.filename or options.file}: cannot be read: {error.strerror or error}", file=sys.stderr)
+        except PinfilmError as error:
+            print(f"{options.file}: {error}", file=sys.stderr)
+        return 1
     files: list[Path | str]
     if options.command == "demo":
         files = [f"{options.name}_now", f"{options.name}_proposed"]
@@ -156,6 +229,11 @@ def main(given: list[str] | None = None) -> int:
         return 1
     now = now if change is None else change.now
     text = json.dumps((change or now).to_dict(), ensure_ascii=False, indent=1) if options.json else summary(now, change)
+    return printed(text)
+
+
+def printed(text: str) -> int:
+    """Print a result and return the exit code of success."""
     if isinstance(sys.stdout, io.TextIOWrapper):
         sys.stdout.reconfigure(errors="replace")  # a console without Greek letters still shows the numbers
     try:

@@ -14,7 +14,7 @@ use pyo3::types::{PyDict, PyTuple, PyType};
 use std::hash::{DefaultHasher, Hash, Hasher};
 
 /// An object that Python code looks into first: a table, a column, a date.
-pub struct Anything<'py>(Bound<'py, PyAny>);
+pub struct Anything<'py>(pub Bound<'py, PyAny>);
 
 impl<'a, 'py> FromPyObject<'a, 'py> for Anything<'py> {
     type Error = PyErr;
@@ -26,7 +26,7 @@ impl<'a, 'py> FromPyObject<'a, 'py> for Anything<'py> {
 }
 
 /// The Python module that knows data frames, files and dates.
-fn reading(py: Python<'_>) -> PyResult<Bound<'_, PyModule>> {
+pub fn reading(py: Python<'_>) -> PyResult<Bound<'_, PyModule>> {
     py.import("pinfilm._reading")
 }
 
@@ -305,7 +305,8 @@ impl CurrentLog {
         least_segment: Option<i64>,
     ) -> PyResult<classes::ChangePoints> {
         let place = Place::root("change_of");
-        let of = change_of.map(|word| ChangeOf::read(&Value::Text(word.into()).into(), &place, &Row::BLANK)).transpose()?;
+        let of =
+            change_of.map(|word| ChangeOf::read(&Value::Text(word.into()).into(), &place, &Row::BLANK)).transpose()?;
         let found = py.detach(|| self.0.change_points(line.map(|line| &line.0), of, least_segment))?;
         Ok(classes::ChangePoints(found))
     }
@@ -421,7 +422,8 @@ impl CurrentLog {
     }
     fn __eq__(&self, other: &Bound<'_, PyAny>) -> bool {
         // NaN for NaN, so bit by bit
-        let same = |a: &[f64], b: &[f64]| a.len() == b.len() && a.iter().zip(b).all(|(a, b)| a.to_bits() == b.to_bits());
+        let same =
+            |a: &[f64], b: &[f64]| a.len() == b.len() && a.iter().zip(b).all(|(a, b)| a.to_bits() == b.to_bits());
         other.cast::<Self>().is_ok_and(|other| {
             let (a, b) = (&self.0, &other.get().0);
             let columns = || a.covariates.iter().zip(&b.covariates);
@@ -623,12 +625,14 @@ pub fn watch_many<'py>(
     let until = date(py, &quiet_until, "quiet_until")?;
     let lines = lines.unwrap_or_default();
     if !lines.is_empty() && lines.len() != logs.len() {
-        let message = format!("lines has {} and logs {}: give one line (or None) for each log", lines.len(), logs.len());
+        let message =
+            format!("lines has {} and logs {}: give one line (or None) for each log", lines.len(), logs.len());
         return Err(Error::new(Code::Inconsistent, "lines", message).number(lines.len() as f64).into());
     }
-    let pool = rayon::ThreadPoolBuilder::new().num_threads(threads.unwrap_or(0)).build().map_err(|error| {
-        Error::new(Code::OutOfRange, "threads", format!("threads cannot be started: {error}"))
-    })?;
+    let pool = rayon::ThreadPoolBuilder::new()
+        .num_threads(threads.unwrap_or(0))
+        .build()
+        .map_err(|error| Error::new(Code::OutOfRange, "threads", format!("threads cannot be started: {error}")))?;
     let mut found = Vec::with_capacity(logs.len());
     let at_once = AT_ONCE * pool.current_num_threads();
     for first in (0..logs.len()).step_by(at_once) {

@@ -7,6 +7,7 @@
 //! | `formulas` | formulas by name, over numbers and arrays |
 //! | `logs` | current logs: columns in, verdicts out |
 //! | `nouns` | a Python class for every noun, made from its declaration |
+//! | `statistics` | statistics of logs over plain arrays |
 //! | `verbs` | `evaluate`, `compare` and what can be asked of their results |
 
 mod border;
@@ -14,6 +15,7 @@ mod errors;
 mod formulas;
 mod logs;
 mod nouns;
+mod statistics;
 mod verbs;
 
 use pyo3::prelude::*;
@@ -81,6 +83,10 @@ mod _core {
         FillState, Friction, Joint, JointState, Kinematics, Line, LossParts, Manual, Oil, RollerContact, Savings,
         Spray, Straight, Supply, SupplyState, Surface, Synchronised, Tension, Timer, Turn, TwoSprocket, Warning, Wear,
         WearState,
+    };
+    #[pymodule_export]
+    use super::statistics::{
+        change_points, cusum, cv_rmse_pct, effective_sample_size, newey_west_se, nmbe_pct, savings_uncertainty,
     };
     #[pymodule_export]
     use super::verbs::{Explanation, compare, evaluate, register, standards, version};

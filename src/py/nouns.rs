@@ -19,8 +19,8 @@ mod core {
     pub use crate::joint::{Event, EventKind, Joint, JointState, Regime, RollerContact, Surface};
     pub use crate::line::{Caution, Duty, Evaluation, Line, Surroundings, Warning};
     pub use crate::log::evidence::{
-        AvoidedUse, BeforeAfter, Change, ChangeOf, ChangePoints, Cleaning, LogNote, LogRow, LogRules, LoggedAs, OilCheck,
-        OilUse, Proof, PullChange, Verdict, WatchAlarm, WatchReport, WatchStep,
+        AvoidedUse, BeforeAfter, Change, ChangeOf, ChangePoints, Cleaning, LogNote, LogRow, LogRules, LoggedAs,
+        OilCheck, OilUse, Proof, PullChange, Verdict, WatchAlarm, WatchReport, WatchStep,
     };
     pub use crate::lubrication::{
         Clock, Drip, Fill, FillState, LossParts, Lubrication, Manual, Spray, Synchronised, Timer,

@@ -39,7 +39,8 @@ choice! {
 }
 
 const MODEL: &str = "y = b₀ + B (x − x̄ after) + δ after + ε by least squares";
-const WIDER: &str = "wider of Newey and West (1987) and first-order autoregressive noise, taking the wider is a closure of our own";
+const WIDER: &str =
+    "wider of Newey and West (1987) and first-order autoregressive noise, taking the wider is a closure of our own";
 const PLACEBO: &str = "in-time placebo, Abadie, Diamond and Hainmueller (2010); rule of agreement our own";
 const PLAN: &str = "two-sample t test with effective sample sizes";
 const COUNTED: &str = "means counted";
@@ -112,7 +113,8 @@ impl CurrentLog {
         let covariates: Vec<&[f64]> = columns.iter().map(Vec::as_slice).collect();
         let found = proof::before_after(&readings, before, &covariates, asked.confidence)?;
         if !found.t.is_finite() {
-            let message = "the log follows its model without any scatter, so nothing can be said of its error: check the clamp";
+            let message =
+                "the log follows its model without any scatter, so nothing can be said of its error: check the clamp";
             return Err(Error::new(Code::Inconsistent, "log", message));
         }
         let placebo = proof::placebo(&readings, before, &covariates)?;
@@ -123,14 +125,16 @@ impl CurrentLog {
         let wanted = asked.expected_saving.unwrap_or(found.saving.abs());
         let needed = plan.days(wanted).ok().map(|days| days as i64);
 
-        let mut told = Told { notes: series.notes.clone(), found: &found, placebo, detectable, pull: None, blind: None };
+        let mut told =
+            Told { notes: series.notes.clone(), found: &found, placebo, detectable, pull: None, blind: None };
         let quantile = student_quantile(0.5 + 0.5 * asked.confidence, found.degrees);
         let change = Levels { level: found.before, saving: found.saving, error: found.error, quantile };
         told.what_hides(&series, known.as_ref(), change);
         let no_load = self.rules.no_load_current_a.filter(|_| self.logged == LoggedAs::Current);
         let mains = known.as_ref().is_none_or(|known| known.sees_magnetising() && !known.line.drive.converter);
         let active = no_load.filter(|_| mains).and_then(|no_load| {
-            let (before, after) = (active_current(found.before, no_load), active_current(found.before + found.difference, no_load));
+            let (before, after) =
+                (active_current(found.before, no_load), active_current(found.before + found.difference, no_load));
             (after > 0.0).then(|| PCT.from_si(1.0 - after / before))
         });
         let verdict = told.verdict();
@@ -170,7 +174,9 @@ impl CurrentLog {
             lags: found.lags as i64,
             scatter_pct: pct(scatter),
             covariates: series.covariate_words(),
-            effects: Named(series.covariate_words().into_iter().zip(found.effects.iter().map(|b| b / factor)).collect()),
+            effects: Named(
+                series.covariate_words().into_iter().zip(found.effects.iter().map(|b| b / factor)).collect(),
+            ),
             placebo_splits: placebo.splits as i64,
             placebo_largest_t: placebo.largest_t,
             placebo_rank: placebo.rank,
@@ -296,11 +302,21 @@ impl Told<'_> {
             });
         }
         if let Some(load) = self.pull.as_ref().map(|pull| pull.motor_load).filter(|load| *load < WEAK_WITNESS) {
-            self.note("weak_witness", format!("The motor works at {} % of its rated power, where current hardly follows load: log power.", brief(100.0 * load)));
+            self.note(
+                "weak_witness",
+                format!(
+                    "The motor works at {} % of its rated power, where current hardly follows load: log power.",
+                    brief(100.0 * load)
+                ),
+            );
         }
         if let Some(all) = Witness::of(known).halved_all {
             if all < self.detectable {
-                self.blind = Some(format!("even with all friction halved the current would fall by {} %, and these days show nothing below {} %", brief(100.0 * all), brief(100.0 * self.detectable)));
+                self.blind = Some(format!(
+                    "even with all friction halved the current would fall by {} %, and these days show nothing below {} %",
+                    brief(100.0 * all),
+                    brief(100.0 * self.detectable)
+                ));
             } else if self.sure() && self.found.saving > all {
                 self.note("more_than_friction", format!("The current fell by more than halving all friction would give ({} %): look for another cause, such as load, speed or voltage.", brief(100.0 * all)));
             }
@@ -341,7 +357,8 @@ impl Told<'_> {
         let (low, high) = self.found.interval;
         // of more use, the ends are told in the same sense
         let (low, high) = if self.found.saving < 0.0 { (-high, -low) } else { (low, high) };
-        let range = format!("{} % sure of {} to {} %", brief(100.0 * confidence), brief(100.0 * low), brief(100.0 * high));
+        let range =
+            format!("{} % sure of {} to {} %", brief(100.0 * confidence), brief(100.0 * low), brief(100.0 * high));
         let more_or_less = if self.found.saving < 0.0 { "more" } else { "less" };
         let seen = format!("the drive drew {} % {more_or_less} {said} {equal} ({range})", pct(self.found.saving));
         let days = match needed {
@@ -351,7 +368,8 @@ impl Told<'_> {
         match verdict {
             Verdict::Saving | Verdict::MoreUse => {
                 let pull = self.pull.as_ref().filter(|_| verdict == Verdict::Saving).map_or(String::new(), |pull| {
-                    let range = format!("{} to {} %", brief(pull.pull_saving_low_pct), brief(pull.pull_saving_high_pct));
+                    let range =
+                        format!("{} to {} %", brief(pull.pull_saving_low_pct), brief(pull.pull_saving_high_pct));
                     format!(", which is {} % ({range}) less pull of the chain", brief(pull.pull_saving_pct))
                 });
                 let placebo = match self.placebo.agrees {

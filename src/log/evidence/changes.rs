@@ -11,7 +11,7 @@ use crate::{choice, noun};
 use std::borrow::Cow;
 
 /// Least means of a segment.
-const LEAST_SEGMENT: i64 = 10;
+pub const LEAST_SEGMENT: usize = 10;
 
 choice! {
     /// What a change is a change of.
@@ -23,7 +23,8 @@ choice! {
     }
 }
 
-const PARTITION: &str = "optimal partitioning, Jackson et al. (2005), pruned after Killick, Fearnhead and Eckley (2012)";
+const PARTITION: &str =
+    "optimal partitioning, Jackson et al. (2005), pruned after Killick, Fearnhead and Eckley (2012)";
 const NOISE: &str = "trimmed differences; closure of our own";
 
 macro_rules! change_noun { ($declare:ident) => { $declare! {
@@ -78,7 +79,7 @@ impl CurrentLog {
         let known = line.map(Known::of).transpose()?;
         let series = self.series(known.as_ref())?;
         series.of_one_piece()?;
-        let (of, least_segment) = (of.unwrap_or(ChangeOf::Mean), least_segment.unwrap_or(LEAST_SEGMENT).max(1));
+        let (of, least_segment) = (of.unwrap_or(ChangeOf::Mean), least_segment.unwrap_or(LEAST_SEGMENT as i64).max(1));
         let cost = match of {
             ChangeOf::Mean => change::Cost::Mean,
             ChangeOf::MeanVariance => change::Cost::MeanVariance,
@@ -110,7 +111,12 @@ impl CurrentLog {
         }
         let level = crate::log::statistics::mean(&series.log.readings);
         Ok(ChangePoints {
-            sentence: Cow::Owned(sentence(&changes, self.logged, &series.day(0), &series.day(series.log.times.len() - 1))),
+            sentence: Cow::Owned(sentence(
+                &changes,
+                self.logged,
+                &series.day(0),
+                &series.day(series.log.times.len() - 1),
+            )),
             name: Cow::Owned(self.name.clone()),
             logged: self.logged,
             change_of: of,

@@ -158,15 +158,7 @@ impl CurrentLog {
         let mut notes = Vec::new();
         let mut names: Vec<&'static str> = self.covariates.iter().map(|x| x.name).collect();
         drop_still(&mut log, &mut names, &mut notes);
-        Ok(Series {
-            logged: self.logged,
-            zone,
-            log,
-            names,
-            window: given.window,
-            cleaning,
-            notes,
-        })
+        Ok(Series { logged: self.logged, zone, log, names, window: given.window, cleaning, notes })
     }
 
     /// The rules with what the line knows put where they are silent.
@@ -238,8 +230,7 @@ impl Series {
         }
         let readings = &self.log.readings;
         if readings.is_empty() {
-            let message =
-                format!("cleaning left nothing of this log: {} Look at the rules.", self.cleaning.sentence);
+            let message = format!("cleaning left nothing of this log: {} Look at the rules.", self.cleaning.sentence);
             return Err(Error::new(Code::Missing, "log", message));
         }
         if readings.len() > 1 && readings.iter().all(|x| *x == readings[0]) {
@@ -254,7 +245,11 @@ impl Series {
         let times = &self.log.times;
         let window = self.window.map_or(0, |window| (window * SECOND) as i64);
         let settled = moment.until.saturating_add((settle * SECOND) as i64);
-        let before = times.partition_point(|time| time.saturating_add(window) <= moment.from);
+        let ends_before = |time: &i64| match window {
+            0 => *time < moment.from,
+            window => time.saturating_add(window) <= moment.from,
+        };
+        let before = times.partition_point(ends_before);
         let from = times.partition_point(|time| *time < settled);
         if before < 2 || from + 2 > times.len() {
             let (first, last) = (self.day(0), self.day(times.len().saturating_sub(1)));

@@ -4,13 +4,17 @@ use crate::noun;
 use crate::quantity::Word;
 use std::borrow::Cow;
 
-macro_rules! log_note_noun { ($declare:ident) => { $declare! {
-    /// Something that a reader of a verdict must know.
-    LogNote / LogNoteSi, "notes" {
-        code as code: Word [WORD] "stable word for programs" {}
-        message as message: Word [WORD] "the whole sentence" {}
-    }
-} } }
+macro_rules! log_note_noun {
+    ($declare:ident) => {
+        $declare! {
+            /// Something that a reader of a verdict must know.
+            LogNote / LogNoteSi, "notes" {
+                code as code: Word [WORD] "stable word for programs" {}
+                message as message: Word [WORD] "the whole sentence" {}
+            }
+        }
+    };
+}
 #[cfg(feature = "python")]
 pub(crate) use log_note_noun;
 log_note_noun!(noun);

@@ -44,7 +44,9 @@ pub fn oil_use(check: &OilCheck) -> Result<OilUse> {
     let said = match verdict {
         watch::OilUse::Consistent => "which agrees",
         watch::OilUse::High => "so oil goes elsewhere: look for a leak, or a valve that stays open",
-        watch::OilUse::Low => "so joints get less: look for a blockage, air, or an empty reservoir, before the chain runs dry",
+        watch::OilUse::Low => {
+            "so joints get less: look for a blockage, air, or an empty reservoir, before the chain runs dry"
+        }
     };
     let sentence = format!(
         "The reservoir fell by {} L and the shots should have taken {} L (± {} % and ± {} L), {said}.",
@@ -63,7 +65,8 @@ mod tests {
 
     #[test]
     fn three_reservoirs() {
-        let check = |used_l| OilCheck { used_l, shots: 120_000.0, shot_ul: 18.0, reading_error_l: 0.1, shot_error_pct: 10.0 };
+        let check =
+            |used_l| OilCheck { used_l, shots: 120_000.0, shot_ul: 18.0, reading_error_l: 0.1, shot_error_pct: 10.0 };
         // deviations by hand: (2.0 − 2.16)/√(0.1² + 0.216²) and so on
         for (used, verdict, z) in [(2.0, "consistent", -0.672), (3.1, "high", 3.949), (0.4, "low", -7.394)] {
             let found = oil_use(&check(used)).unwrap();

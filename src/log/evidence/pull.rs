@@ -5,8 +5,8 @@
 //! practitioners give them. Each draw reads the level before and the level after; draws in which no load of the motor
 //! draws such a current are counted, not mended.
 
-use super::current_log::Known;
 use super::LoggedAs;
+use super::current_log::Known;
 use crate::drive::{Clamp, Leakage, Motor};
 use crate::error::Result;
 use crate::line::DriveTrain;
@@ -33,7 +33,8 @@ const LINE_POWER_FACTOR: f64 = 0.1;
 /// Multipliers of the draws: square roots of primes. Source: Richtmyer (1951).
 const PRIMES: [f64; 8] = [2.0, 3.0, 5.0, 7.0, 11.0, 13.0, 17.0, 19.0];
 
-const MOTOR: &str = "equivalent circuit of the induction motor read backwards, then the gear; spread by draws (closure of our own)";
+const MOTOR: &str =
+    "equivalent circuit of the induction motor read backwards, then the gear; spread by draws (closure of our own)";
 
 macro_rules! pull_change_noun { ($declare:ident) => { $declare! {
     /// What the log says of the pull of the chain, read through motor and gear.
@@ -124,9 +125,8 @@ pub(super) fn pull_change(known: &Known, logged: LoggedAs, change: Levels) -> Re
         (Some(low), Some(high)) => (high - low) / (2.0 * STEP),
         _ => return Ok(None),
     };
-    let drawn: Vec<f64> = trains(known)
-        .filter_map(|train| Fitted::of(train).ok()?.saved(logged, change.level, change.saving))
-        .collect();
+    let drawn: Vec<f64> =
+        trains(known).filter_map(|train| Fitted::of(train).ok()?.saved(logged, change.level, change.saving)).collect();
     let error_motor = if drawn.len() > 1 { standard_deviation(&drawn).hypot(mean(&drawn) - saving) } else { 0.0 };
     let error_log = (slope * change.error).abs();
     let half = change.quantile * error_log.hypot(error_motor);

@@ -51,17 +51,21 @@ macro_rules! proof_noun { ($declare:ident) => { $declare! {
 pub(crate) use proof_noun;
 proof_noun!(noun);
 
-macro_rules! log_columns_noun { ($declare:ident) => { $declare! {
-    /// What is logged in one row, under the names that the columns of a log have.
-    LogRow / LogRowSi, "row" {
-        current_a as current: Option<f64> [A = None] "current where the clamp sits" { symbol: "I" }
-        power_kw as power: Option<f64> [KW = None] "electrical power, the better witness" { symbol: "P₁" }
-        load_pct as load_share: Option<f64> [PCT = None] "load of the line, of its usual or full one" {}
-        load_kg_per_m as load: Option<f64> [KG_PER_M = None] "load of the line" {}
-        speed_m_per_min as speed: Option<f64> [M_PER_MIN = None] "chain speed" { symbol: "v" }
-        temperature_c as temperature: Option<f64> [C = None] "temperature of the room, or of the gear" {}
-    }
-} } }
+macro_rules! log_columns_noun {
+    ($declare:ident) => {
+        $declare! {
+            /// What is logged in one row, under the names that the columns of a log have.
+            LogRow / LogRowSi, "row" {
+                current_a as current: Option<f64> [A = None] "current where the clamp sits" { symbol: "I" }
+                power_kw as power: Option<f64> [KW = None] "electrical power, the better witness" { symbol: "P₁" }
+                load_pct as load_share: Option<f64> [PCT = None] "load of the line, of its usual or full one" {}
+                load_kg_per_m as load: Option<f64> [KG_PER_M = None] "load of the line" {}
+                speed_m_per_min as speed: Option<f64> [M_PER_MIN = None] "chain speed" { symbol: "v" }
+                temperature_c as temperature: Option<f64> [C = None] "temperature of the room, or of the gear" {}
+            }
+        }
+    };
+}
 #[cfg(feature = "python")]
 pub(crate) use log_columns_noun;
 log_columns_noun!(noun);

@@ -22,7 +22,8 @@ const CLAIM: (f64, f64) = (0.68, 0.5);
 const A_DAY: f64 = 20.0 * 3600.0;
 
 const GUIDELINE: &str = "ASHRAE Guideline 14-2014, as quoted in public";
-const AVOIDED: &str = "model of the period before, prediction variance with autocorrelation and Student t (closure of our own)";
+const AVOIDED: &str =
+    "model of the period before, prediction variance with autocorrelation and Student t (closure of our own)";
 
 macro_rules! avoided_use_noun { ($declare:ident) => { $declare! {
     /// Energy and money avoided since a change, with the uncertainty of measurement and verification.
@@ -79,7 +80,8 @@ impl CurrentLog {
             (_, LoggedAs::Power) => (readings, 0.0),
             (Some(known), LoggedAs::Current) => input_powers(known, self.logged, &readings)?,
             (None, LoggedAs::Current) => {
-                let message = "current is not energy: give the line, whose motor turns one into the other, or log power";
+                let message =
+                    "current is not energy: give the line, whose motor turns one into the other, or log power";
                 return Err(Error::new(Code::Missing, "line", message));
             }
         };
@@ -111,7 +113,14 @@ impl CurrentLog {
             notes.push(LogNote::new("power_from_current", format!("Power was read off the current through the motor's circuit, which alone leaves ± {} % open (one standard deviation): a power meter leaves nothing.", brief(PCT.from_si(motor_spread)))));
         }
         if !goodness.good_enough {
-            notes.push(LogNote::new("poor_fit", format!("The model of the period before scatters by {} % (bias {} %), more than the guideline lets pass.", brief(PCT.from_si(goodness.cv_rmse)), brief(PCT.from_si(goodness.nmbe)))));
+            notes.push(LogNote::new(
+                "poor_fit",
+                format!(
+                    "The model of the period before scatters by {} % (bias {} %), more than the guideline lets pass.",
+                    brief(PCT.from_si(goodness.cv_rmse)),
+                    brief(PCT.from_si(goodness.nmbe))
+                ),
+            ));
         }
         let pct = |share: f64| PCT.from_si(share);
         let mut told = AvoidedUse {
@@ -180,11 +189,15 @@ impl AvoidedUse {
         } else if self.avoided_kwh <= 0.0 {
             "there is nothing to claim".into()
         } else if self.uncertainty_68_pct >= PCT.from_si(CLAIM.1) {
-            format!("it may not be claimed: uncertain by {} % at 68 %, where 50 % is the limit", brief(self.uncertainty_68_pct))
+            format!(
+                "it may not be claimed: uncertain by {} % at 68 %, where 50 % is the limit",
+                brief(self.uncertainty_68_pct)
+            )
         } else {
             match self.placebo_agrees {
                 Some(false) => "it may not be claimed: the log shows such steps where nothing was done".into(),
-                _ => "it may not be claimed yet: the period before is too short to try the same where nothing was done".into(),
+                _ => "it may not be claimed yet: the period before is too short to try the same where nothing was done"
+                    .into(),
             }
         };
         format!(

@@ -4,9 +4,7 @@ use super::current_log::{Known, SECOND, is_load};
 use super::{Cleaning, CurrentLog, LogNote, LoggedAs, zone::Zone};
 use crate::error::{Code, Error, Result};
 use crate::line::Line;
-use crate::log::watch::{
-    self, Baseline, Reading, Settings, Step, Watch, cusum_run_length, cusum_run_length_two_sided,
-};
+use crate::log::watch::{self, Baseline, Reading, Settings, Step, Watch, cusum_run_length, cusum_run_length_two_sided};
 use crate::noun;
 use crate::quantity::unit::PCT;
 use crate::quantity::{Class, Word, show::brief};
@@ -14,7 +12,8 @@ use rayon::prelude::*;
 use serde::{Deserialize, Serialize};
 use std::borrow::Cow;
 
-const CHARTS: &str = "CUSUM of innovations, Page (1954), limits widened for a baseline that was learnt (closure of our own)";
+const CHARTS: &str =
+    "CUSUM of innovations, Page (1954), limits widened for a baseline that was learnt (closure of our own)";
 const WATCHED: &str = "closure of our own; Alwan and Roberts (1988) for the innovations";
 
 macro_rules! watch_step_noun { ($declare:ident) => { $declare! {
@@ -159,7 +158,8 @@ impl LogWatch {
             "current_a" => Ok(LoggedAs::Current),
             "power_kw" => Ok(LoggedAs::Power),
             other => {
-                let message = format!("logged = {other:?} is neither current_a nor power_kw: this is not a saved watch");
+                let message =
+                    format!("logged = {other:?} is neither current_a nor power_kw: this is not a saved watch");
                 Err(Error::new(Code::UnknownChoice, "logged", message).text_value(other).limit("current_a or power_kw"))
             }
         }
@@ -212,7 +212,10 @@ impl CurrentLog {
         let (baseline, settings) = (&watch.baseline, &watch.settings);
         let mut notes = series.notes.clone();
         if !series.has_load() {
-            notes.push(LogNote::new("load_not_logged", "The load was not logged, so no alarm can be told from a heavier load: every cause is ambiguous."));
+            notes.push(LogNote::new(
+                "load_not_logged",
+                "The load was not logged, so no alarm can be told from a heavier load: every cause is ambiguous.",
+            ));
         }
         let unseen = baseline.visible_shift(1.0);
         if unseen < 0.5 {
