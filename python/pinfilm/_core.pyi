@@ -2,12 +2,455 @@
 The compiled core of pinfilm. Import from `pinfilm`, not from here.
 """
 
+from _typeshed import Incomplete, SupportsGetItem
 from collections.abc import Mapping, Sequence
 from os import PathLike
 from pinfilm.typing import Floats, FloatsOut, Scalar
-from typing import Any, final
+from typing import Any, SupportsFloat, SupportsIndex, final
 
-__all__ = ["Caution", "Chain", "Circuit", "Comparison", "Cost", "Costs", "Drip", "Drive", "DriveState", "Duty", "Evaluation", "Event", "EveryNth", "Explanation", "Fill", "FillState", "Friction", "Joint", "JointState", "Kinematics", "Line", "LockTime", "LossParts", "LossRates", "Manual", "ManualInterval", "Oil", "OperatingPoint", "PeriodicFill", "PointsCoverage", "ReynoldsBearing", "RollerContact", "Savings", "Spray", "Straight", "Supply", "SupplyState", "Surface", "Synchronised", "Tension", "Timer", "TimerCoverage", "Turn", "TwoSprocket", "ViscosityWindow", "Warning", "Wear", "WearState", "archard_volume_mm3", "articulation_angle_deg", "asperity_integral", "blend_viscosity_mm2_s", "capstan_ratio", "centre_distance_mm", "chain_length_pitches", "chain_speed_m_per_s", "compare", "conductor_resistance_ohm_per_km", "current_from_power_a", "demand_ul_per_joint_h", "density_kg_per_m3", "discounted_payback_years", "dynamic_viscosity_mpa_s", "eccentricity_short", "elongation_pct", "equivalent_circuit", "evaluate", "every_nth", "fill_between_shots", "formulas", "grade_limits_mm2_s", "irr", "irr_roots", "irr_status", "joint_entry_time_s", "kinematic_viscosity_mm2_s", "line_contact_film_um", "load_voltage_v", "lock_risk", "lock_time_s", "loss_rates_per_h", "manual_interval", "npv", "payback_days", "payback_status", "payback_years", "penetration_time_s", "periodic_fill", "pitch_diameter_mm", "points_coverage", "power_from_current_kw", "pressure_drop_kpa", "pressure_mpa", "reached_joints", "register", "reynolds_bearing", "rolling_resistance", "sag_tension_n", "single_present_value_factor", "smallest_shot_ul", "sommerfeld_short", "speed_ripple", "squeeze_time_short_s", "standards", "three_gaps", "timer_coverage", "uniform_present_value_factor", "v100_mm2_s", "vent_time_s", "version", "viscosity_index", "viscosity_window_mpa_s", "voltage_drop_v"]
+__all__ = ["AvoidedUse", "BeforeAfter", "Caution", "Chain", "Change", "ChangePoints", "Circuit", "Cleaning", "Comparison", "Cost", "Costs", "CurrentLog", "Drip", "Drive", "DriveState", "Duty", "Evaluation", "Event", "EveryNth", "Explanation", "Fill", "FillState", "Friction", "Joint", "JointState", "Kinematics", "Line", "LockTime", "LogNote", "LogRow", "LogRules", "LogWatch", "LossParts", "LossRates", "Manual", "ManualInterval", "Oil", "OilCheck", "OilUse", "OperatingPoint", "PeriodicFill", "PointsCoverage", "Proof", "PullChange", "ReynoldsBearing", "RollerContact", "Savings", "Spray", "Straight", "Supply", "SupplyState", "Surface", "Synchronised", "Tension", "Timer", "TimerCoverage", "Turn", "TwoSprocket", "ViscosityWindow", "Warning", "WatchAlarm", "WatchReport", "WatchStep", "Wear", "WearState", "archard_volume_mm3", "articulation_angle_deg", "asperity_integral", "blend_viscosity_mm2_s", "capstan_ratio", "centre_distance_mm", "chain_length_pitches", "chain_speed_m_per_s", "change_points", "compare", "conductor_resistance_ohm_per_km", "current_from_power_a", "cusum", "cv_rmse_pct", "demand_ul_per_joint_h", "density_kg_per_m3", "discounted_payback_years", "dynamic_viscosity_mpa_s", "eccentricity_short", "effective_sample_size", "elongation_pct", "equivalent_circuit", "evaluate", "every_nth", "fill_between_shots", "formulas", "grade_limits_mm2_s", "irr", "irr_roots", "irr_status", "joint_entry_time_s", "kinematic_viscosity_mm2_s", "line_contact_film_um", "load_voltage_v", "lock_risk", "lock_time_s", "loss_rates_per_h", "manual_interval", "newey_west_se", "nmbe_pct", "npv", "oil_use", "payback_days", "payback_status", "payback_years", "penetration_time_s", "periodic_fill", "pitch_diameter_mm", "points_coverage", "power_from_current_kw", "pressure_drop_kpa", "pressure_mpa", "reached_joints", "register", "reynolds_bearing", "rolling_resistance", "sag_tension_n", "savings_uncertainty", "single_present_value_factor", "smallest_shot_ul", "sommerfeld_short", "speed_ripple", "squeeze_time_short_s", "standards", "three_gaps", "timer_coverage", "uniform_present_value_factor", "v100_mm2_s", "vent_time_s", "version", "viscosity_index", "viscosity_window_mpa_s", "voltage_drop_v", "watch_many"]
+
+@final
+class AvoidedUse:
+    """
+    Energy and money avoided since a change, with the uncertainty of measurement and verification.
+    """
+    def __copy__(self, /) -> AvoidedUse: ...
+    def __deepcopy__(self, /, _memo: Any) -> AvoidedUse: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, sentence: str | None, may_be_claimed: bool | None, name: str | None, logged: str | None, changed: str | None, last: str | None, running_h: Scalar | None, avoided_kwh: Scalar | None, avoided_low_kwh: Scalar | None, avoided_high_kwh: Scalar | None, confidence_pct: Scalar | None, avoided_pct: Scalar | None, avoided_kwh_per_year: Scalar | None = None, money: Scalar | None = None, money_per_year: Scalar | None = None, currency: str | None = None, uncertainty_68_pct: Scalar | None, motor_spread_pct: Scalar | None, guideline_90_pct: Scalar | None, guideline_90_by_months_pct: Scalar | None, factor_by_months: Scalar | None, cv_rmse_pct: Scalar | None, nmbe_pct: Scalar | None, good_fit: bool | None, placebo_rank: Scalar | None, placebo_agrees: bool | None = None, notes: Sequence[LogNote] | None, cleaning: Cleaning | None) -> AvoidedUse: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def avoided_high_kwh(self, /) -> float:
+        """
+        its interval, high end
+        """
+    @property
+    def avoided_kwh(self, /) -> float:
+        """
+        energy avoided in these hours
+        """
+    @property
+    def avoided_kwh_per_year(self, /) -> float | None:
+        """
+        the same over the running hours of a year; needs the line
+        """
+    @property
+    def avoided_low_kwh(self, /) -> float:
+        """
+        its interval, low end
+        """
+    @property
+    def avoided_pct(self, /) -> float:
+        """
+        avoided, of what would have been used
+        """
+    @property
+    def changed(self, /) -> str:
+        """
+        day of the change
+        """
+    @property
+    def cleaning(self, /) -> Cleaning:
+        """
+        what cleaning did
+        """
+    @property
+    def confidence_pct(self, /) -> float:
+        """
+        confidence of the interval
+        """
+    @property
+    def currency(self, /) -> str | None:
+        """
+        currency
+        """
+    @property
+    def cv_rmse_pct(self, /) -> float:
+        """
+        scatter of the model before; limit 15 % for days, 30 % for hours
+        """
+    @property
+    def factor_by_months(self, /) -> float:
+        """
+        that factor
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> AvoidedUse:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> AvoidedUse:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> AvoidedUse:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def good_fit(self, /) -> bool:
+        """
+        whether both are within the guideline's limits
+        """
+    @property
+    def guideline_90_by_months_pct(self, /) -> float:
+        """
+        the same with the factor by months
+        """
+    @property
+    def guideline_90_pct(self, /) -> float:
+        """
+        the guideline's uncertainty at 90 % with the factor 1.26
+        """
+    @property
+    def last(self, /) -> str:
+        """
+        last day of the log
+        """
+    @property
+    def logged(self, /) -> str:
+        """
+        current_a or power_kw
+        """
+    @property
+    def may_be_claimed(self, /) -> bool:
+        """
+        whether something was avoided, its uncertainty at 68 % is below one half, and the placebo agrees
+        """
+    @property
+    def money(self, /) -> float | None:
+        """
+        money avoided in these hours
+        """
+    @property
+    def money_per_year(self, /) -> float | None:
+        """
+        money avoided in a year
+        """
+    @property
+    def motor_spread_pct(self, /) -> float:
+        """
+        part of it that comes from reading power off a current, one standard deviation; 0 for logged power
+        """
+    @property
+    def name(self, /) -> str:
+        """
+        name of the log
+        """
+    @property
+    def nmbe_pct(self, /) -> float:
+        """
+        bias of the model before; limit 5 % for days, 10 % for hours
+        """
+    @property
+    def notes(self, /) -> tuple[LogNote, ...]:
+        """
+        what to read this with
+        """
+    @property
+    def placebo_agrees(self, /) -> bool | None:
+        """
+        whether the real |t| exceeds them all; none with fewer than 19 days
+        """
+    @property
+    def placebo_rank(self, /) -> float:
+        """
+        rank of the change among days before at which the same was tried
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> AvoidedUse:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    @property
+    def running_h(self, /) -> float:
+        """
+        logged running hours since
+        """
+    @property
+    def sentence(self, /) -> str:
+        """
+        the verdict in one sentence
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+    @property
+    def uncertainty_68_pct(self, /) -> float:
+        """
+        uncertainty at 68 % confidence, of what was avoided; the guideline's limit is 50 %
+        """
+
+@final
+class BeforeAfter:
+    """
+    What changed on a day: the difference at equal load, speed and temperature, and how sure that is.
+    """
+    def __copy__(self, /) -> BeforeAfter: ...
+    def __deepcopy__(self, /, _memo: Any) -> BeforeAfter: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, sentence: str | None, verdict: str | None, name: str | None, logged: str | None, changed: str | None, first: str | None, last: str | None, means_before: int | None, means_after: int | None, means_left_out: int | None, level_before_a: Scalar | None = None, level_before_kw: Scalar | None = None, difference_a: Scalar | None = None, difference_kw: Scalar | None = None, saving_pct: Scalar | None, saving_low_pct: Scalar | None, saving_high_pct: Scalar | None, confidence_pct: Scalar | None, error_pct: Scalar | None, error_hac_pct: Scalar | None, error_ar1_pct: Scalar | None, degrees: Scalar | None, t: Scalar | None, p_value: Scalar | None, lag1: Scalar | None, lags: int | None, scatter_pct: Scalar | None, covariates: Sequence[str] | None, effects: Mapping[str, float] | None, placebo_splits: int | None, placebo_largest_t: Scalar | None, placebo_rank: Scalar | None, placebo_agrees: bool | None = None, detectable_pct: Scalar | None, needed_days: int | None = None, active_saving_pct: Scalar | None = None, pull: PullChange | None = None, pin_share_pct: Scalar | None = None, halved_pins_pct: Scalar | None = None, halved_all_pct: Scalar | None = None, notes: Sequence[LogNote] | None, cleaning: Cleaning | None) -> BeforeAfter: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def active_saving_pct(self, /) -> float | None:
+        """
+        saved of the active current, by the quick form for a clamp on the mains side of a motor without converter
+        """
+    @property
+    def changed(self, /) -> str:
+        """
+        day of the change
+        """
+    @property
+    def cleaning(self, /) -> Cleaning:
+        """
+        what cleaning did
+        """
+    @property
+    def confidence_pct(self, /) -> float:
+        """
+        confidence of the intervals
+        """
+    @property
+    def covariates(self, /) -> tuple[str, ...]:
+        """
+        what was taken out: load, speed, temperature
+        """
+    @property
+    def degrees(self, /) -> float:
+        """
+        degrees of freedom that the means are worth
+        """
+    @property
+    def detectable_pct(self, /) -> float:
+        """
+        least change that so many days could show
+        """
+    @property
+    def difference_a(self, /) -> float | None:
+        """
+        current after less before, at equal covariates
+        """
+    @property
+    def difference_kw(self, /) -> float | None:
+        """
+        power after less before, likewise
+        """
+    @property
+    def effects(self, /) -> dict[str, float]:
+        """
+        change of the reading per unit of each, A or kW
+        """
+    @property
+    def error_ar1_pct(self, /) -> float:
+        """
+        standard error from their lag-one autocorrelation
+        """
+    @property
+    def error_hac_pct(self, /) -> float:
+        """
+        standard error from the autocovariances of the residuals
+        """
+    @property
+    def error_pct(self, /) -> float:
+        """
+        standard error that counts
+        """
+    @property
+    def first(self, /) -> str:
+        """
+        first day of the period before
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> BeforeAfter:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> BeforeAfter:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> BeforeAfter:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def halved_all_pct(self, /) -> float | None:
+        """
+        fall of the current if pin, roller and track friction were all halved; needs the line
+        """
+    @property
+    def halved_pins_pct(self, /) -> float | None:
+        """
+        fall of the current if pin/bush friction were halved; needs the line
+        """
+    @property
+    def lag1(self, /) -> float:
+        """
+        lag-one autocorrelation of the residuals
+        """
+    @property
+    def lags(self, /) -> int:
+        """
+        lags of the autocovariances
+        """
+    @property
+    def last(self, /) -> str:
+        """
+        last day of the period after
+        """
+    @property
+    def level_before_a(self, /) -> float | None:
+        """
+        current before, at the covariates of the period after
+        """
+    @property
+    def level_before_kw(self, /) -> float | None:
+        """
+        power before, likewise
+        """
+    @property
+    def logged(self, /) -> str:
+        """
+        current_a or power_kw
+        """
+    @property
+    def means_after(self, /) -> int:
+        """
+        means after
+        """
+    @property
+    def means_before(self, /) -> int:
+        """
+        means before
+        """
+    @property
+    def means_left_out(self, /) -> int:
+        """
+        means on the day of the change and while the oil settled
+        """
+    @property
+    def name(self, /) -> str:
+        """
+        name of the log
+        """
+    @property
+    def needed_days(self, /) -> int | None:
+        """
+        means on each side that would show the saving; none where no number would do
+        """
+    @property
+    def notes(self, /) -> tuple[LogNote, ...]:
+        """
+        what to read this with
+        """
+    @property
+    def p_value(self, /) -> float:
+        """
+        probability of a greater |t| if nothing changed
+        """
+    @property
+    def pin_share_pct(self, /) -> float | None:
+        """
+        share of the pull that pins and bushes make; needs the line
+        """
+    @property
+    def placebo_agrees(self, /) -> bool | None:
+        """
+        whether the real |t| exceeds them all; happens in 16 to 20 % of logs where nothing was done; none with fewer than 19 days
+        """
+    @property
+    def placebo_largest_t(self, /) -> float:
+        """
+        largest |t| among them
+        """
+    @property
+    def placebo_rank(self, /) -> float:
+        """
+        (1 + days with |t| at least as large) / (1 + days); no p value
+        """
+    @property
+    def placebo_splits(self, /) -> int:
+        """
+        days before the change at which the same test was tried
+        """
+    @property
+    def pull(self, /) -> PullChange | None:
+        """
+        the same as pull of the chain; needs the line
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> BeforeAfter:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    @property
+    def saving_high_pct(self, /) -> float:
+        """
+        its interval, high end
+        """
+    @property
+    def saving_low_pct(self, /) -> float:
+        """
+        its interval, low end
+        """
+    @property
+    def saving_pct(self, /) -> float:
+        """
+        saved, of the level before
+        """
+    @property
+    def scatter_pct(self, /) -> float:
+        """
+        scatter of the means about the model, of the level before
+        """
+    @property
+    def sentence(self, /) -> str:
+        """
+        the verdict in one sentence
+        """
+    @property
+    def t(self, /) -> float:
+        """
+        difference over its error
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+    @property
+    def verdict(self, /) -> str:
+        """
+        saving, more_use, not_proven, nothing_seen or cannot_be_told
+        """
 
 @final
 class Caution:
@@ -235,6 +678,198 @@ class Chain:
         """
 
 @final
+class Change:
+    """
+    A day on which the level of a log changed.
+    """
+    def __copy__(self, /) -> Change: ...
+    def __deepcopy__(self, /, _memo: Any) -> Change: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, day: str | None, index: int | None, before_a: Scalar | None = None, before_kw: Scalar | None = None, after_a: Scalar | None = None, after_kw: Scalar | None = None, step_pct: Scalar | None) -> Change: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def after_a(self, /) -> float | None:
+        """
+        current after
+        """
+    @property
+    def after_kw(self, /) -> float | None:
+        """
+        power after
+        """
+    @property
+    def before_a(self, /) -> float | None:
+        """
+        current before, at mean covariates
+        """
+    @property
+    def before_kw(self, /) -> float | None:
+        """
+        power before, likewise
+        """
+    @property
+    def day(self, /) -> str:
+        """
+        first day of the new level
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> Change:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> Change:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> Change:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def index(self, /) -> int:
+        """
+        its number among the means, from 0
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Change:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    @property
+    def step_pct(self, /) -> float:
+        """
+        step, of the level before
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+
+@final
+class ChangePoints:
+    """
+    The days on which the level of a log changed. A change point proposes a date; `before_after` proves it.
+    """
+    def __copy__(self, /) -> ChangePoints: ...
+    def __deepcopy__(self, /, _memo: Any) -> ChangePoints: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, sentence: str | None, name: str | None, logged: str | None, change_of: str | None, changes: Sequence[Change] | None, means: int | None, least_segment: int | None, penalty: Scalar | None, lag1: Scalar | None, noise_pct: Scalar | None, covariates: Sequence[str] | None, notes: Sequence[LogNote] | None, cleaning: Cleaning | None) -> ChangePoints: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def change_of(self, /) -> str:
+        """
+        mean or mean_variance
+        """
+    @property
+    def changes(self, /) -> tuple[Change, ...]:
+        """
+        the changes, in order
+        """
+    @property
+    def cleaning(self, /) -> Cleaning:
+        """
+        what cleaning did
+        """
+    @property
+    def covariates(self, /) -> tuple[str, ...]:
+        """
+        what was taken out: load, speed, temperature
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> ChangePoints:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> ChangePoints:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> ChangePoints:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def lag1(self, /) -> float:
+        """
+        lag-one autocorrelation of the noise
+        """
+    @property
+    def least_segment(self, /) -> int:
+        """
+        least means between two changes
+        """
+    @property
+    def logged(self, /) -> str:
+        """
+        current_a or power_kw
+        """
+    @property
+    def means(self, /) -> int:
+        """
+        means of the log
+        """
+    @property
+    def name(self, /) -> str:
+        """
+        name of the log
+        """
+    @property
+    def noise_pct(self, /) -> float:
+        """
+        standard deviation of the noise, of the mean level
+        """
+    @property
+    def notes(self, /) -> tuple[LogNote, ...]:
+        """
+        what to read this with
+        """
+    @property
+    def penalty(self, /) -> float:
+        """
+        price of a change in the cost used (A² or kW² for mean)
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> ChangePoints:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    @property
+    def sentence(self, /) -> str:
+        """
+        the same in one sentence
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+
+@final
 class Circuit:
     """
     The closed loop of chain, its take-up and its attachments.
@@ -347,6 +982,187 @@ class Circuit:
         ... )
         >>> len(loop.sections)
         4
+        """
+
+@final
+class Cleaning:
+    """
+    Seven steps of cleaning with a count for each. Rows left out and rows kept add up to the rows read.
+    """
+    def __copy__(self, /) -> Cleaning: ...
+    def __deepcopy__(self, /, _memo: Any) -> Cleaning: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, rows_read: int | None, unreadable: int | None, negative: int | None, repeated_hour: int | None, skipped_hour: int | None, clock_shifts: int | None, clock_shifted: int | None, pieces: int | None, out_of_order: int | None, duplicates_equal: int | None, duplicates_averaged: int | None, stopped: int | None, starts: int | None, start_up: int | None, warm_up: int | None, gaps: int | None, windows_with_gaps: int | None, windows_missing: int | None, spikes: int | None, without_covariates: int | None, kept: int | None, means: int | None, sample_s: Scalar | None, display_step_a: Scalar | None = None, display_step_kw: Scalar | None = None, cautions: Sequence[str] | None, sentence: str | None) -> Cleaning: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def cautions(self, /) -> tuple[str, ...]:
+        """
+        what a reader of the log should know
+        """
+    @property
+    def clock_shifted(self, /) -> int:
+        """
+        rows moved by that
+        """
+    @property
+    def clock_shifts(self, /) -> int:
+        """
+        step 1: times that the clock was found an hour out and put right
+        """
+    @property
+    def display_step_a(self, /) -> float | None:
+        """
+        step of the clamp's display
+        """
+    @property
+    def display_step_kw(self, /) -> float | None:
+        """
+        step of the power meter's display
+        """
+    @property
+    def duplicates_averaged(self, /) -> int:
+        """
+        left out: same stamp as another row, into whose mean they went
+        """
+    @property
+    def duplicates_equal(self, /) -> int:
+        """
+        left out: same stamp and reading as another row
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> Cleaning:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> Cleaning:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> Cleaning:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def gaps(self, /) -> int:
+        """
+        step 5, left out: in a window that the log covers too little of
+        """
+    @property
+    def kept(self, /) -> int:
+        """
+        step 7: rows that went into the means
+        """
+    @property
+    def means(self, /) -> int:
+        """
+        means (or single readings) that are left
+        """
+    @property
+    def negative(self, /) -> int:
+        """
+        left out: below zero
+        """
+    @property
+    def out_of_order(self, /) -> int:
+        """
+        rows that were out of order, and sorted
+        """
+    @property
+    def pieces(self, /) -> int:
+        """
+        pieces that other changes of the clock split the log into; 1 for a whole log
+        """
+    @property
+    def repeated_hour(self, /) -> int:
+        """
+        rows in the hour that the clock shows twice in autumn, told apart by their order
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Cleaning:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    @property
+    def rows_read(self, /) -> int:
+        """
+        rows of the log
+        """
+    @property
+    def sample_s(self, /) -> float:
+        """
+        usual time between rows
+        """
+    @property
+    def sentence(self, /) -> str:
+        """
+        the same in one sentence
+        """
+    @property
+    def skipped_hour(self, /) -> int:
+        """
+        rows in the hour that the clock should have skipped in spring
+        """
+    @property
+    def spikes(self, /) -> int:
+        """
+        step 6, left out: far from their neighbours
+        """
+    @property
+    def start_up(self, /) -> int:
+        """
+        step 3, left out: just started
+        """
+    @property
+    def starts(self, /) -> int:
+        """
+        starts of the line
+        """
+    @property
+    def stopped(self, /) -> int:
+        """
+        step 2, left out: the line stood
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+    @property
+    def unreadable(self, /) -> int:
+        """
+        left out: no number, or no time stamp
+        """
+    @property
+    def warm_up(self, /) -> int:
+        """
+        step 4, left out: warming up after a long stop
+        """
+    @property
+    def windows_missing(self, /) -> int:
+        """
+        windows without any row, between the first and the last
+        """
+    @property
+    def windows_with_gaps(self, /) -> int:
+        """
+        such windows
+        """
+    @property
+    def without_covariates(self, /) -> int:
+        """
+        left out: no load, speed or temperature to go with them
         """
 
 @final
@@ -769,6 +1585,226 @@ class Costs:
     def year_days(self, /) -> float:
         """
         days in the year of a payback: 365 calendar days, or the working days
+        """
+
+@final
+class CurrentLog:
+    """
+    A log of a drive's current or power, as a plant has it: columns of equal length in the order of the file.
+
+    Parameters
+    ----------
+    time : array_like
+        Time stamps: NumPy or pandas dates, `datetime` objects, ISO text. With offsets, or without: then by a clock on
+        the wall, whose zone `time_zone` names.
+    current_a, power_kw : array_like
+        One of the two; power is the better witness and is used where both are given. NaN is counted as unreadable.
+    load_pct, load_kg_per_m, speed_m_per_min, temperature_c : array_like, optional
+        What the reading follows, where it was logged.
+    running : array_like of bool, optional
+        Whether the line ran.
+    time_zone : str, optional
+        IANA name such as ``"Europe/Vienna"``. Without it, and without offsets, jumps of an hour are found and mended.
+    rules : LogRules, optional
+        How to clean.
+    name : str
+        What to call it.
+
+    Raises
+    ------
+    InputError
+        For columns of unlike length, an unknown time zone, stamps of which only some have an offset.
+    TableError
+        For a column that cannot be read as numbers or dates.
+
+    Examples
+    --------
+    >>> import numpy as np, pinfilm
+    >>> time = np.datetime64("2025-01-01") + np.arange(60) * np.timedelta64(1, "D")
+    >>> current = np.where(np.arange(60) < 30, 3.0, 2.8) + 0.01 * (np.arange(60) * 7 % 10)
+    >>> log = pinfilm.CurrentLog(time=time, current_a=current, rules=pinfilm.LogRules(window_h=None))
+    >>> round(log.before_after("2025-01-31").saving_pct, 1)
+    6.6
+    """
+    def __copy__(self, /) -> CurrentLog: ...
+    def __deepcopy__(self, /, _memo: Any) -> CurrentLog: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __len__(self, /) -> int: ...
+    def __new__(cls, /, *, time: Any, current_a: Any | None = None, power_kw: Any | None = None, load_pct: Any | None = None, load_kg_per_m: Any | None = None, speed_m_per_min: Any | None = None, temperature_c: Any | None = None, running: Any | None = None, time_zone: str | None = None, rules: LogRules | None = None, name: str | None = None) -> CurrentLog: ...
+    def __reduce__(self, /) -> tuple: ...
+    def __repr__(self, /) -> str: ...
+    def before_after(self, changed: Any, /, *, line: Line | None = None, **settings: "object") -> BeforeAfter:
+        """
+        Compare the periods before and after a change: the saving at equal load, how sure it is, what hides it.
+
+        Parameters
+        ----------
+        changed : date, datetime or str
+            Day of the change, by the clock of the log; the day itself is left out.
+        line : Line, optional
+            Turns current into pull and says what this current can see.
+        **settings
+            Names of `Proof`: `confidence_pct`, `power_pct`, `systematic_pct`, `systematic_independence`,
+            `expected_saving_pct`, `settle_days`.
+
+        Returns
+        -------
+        BeforeAfter
+            `sentence` is the verdict; the numbers behind it and the notes to read it with follow.
+
+        Raises
+        ------
+        InputError
+            For a date outside the log, fewer means than the model needs, a log in pieces or that never changes.
+        """
+    def change_points(self, /, *, line: Line | None = None, change_of: str | None = None, least_segment: SupportsIndex | None = None) -> ChangePoints:
+        """
+        The days on which the level changed. A change point proposes a date; `before_after` proves it.
+
+        Parameters
+        ----------
+        line : Line, optional
+            For the cleaning.
+        change_of : {"mean", "mean_variance"}
+            Whether the scatter may change with the level.
+        least_segment : int
+            Least means between two changes; 10 if not given.
+
+        Returns
+        -------
+        ChangePoints
+            `sentence`, `changes` with their dates and steps, the price of a change and the noise that set it.
+
+        Raises
+        ------
+        InputError
+            For a log shorter than two segments, in pieces, or that never changes.
+        """
+    def cleaning(self, /, *, line: Line | None = None) -> Cleaning:
+        """
+        What cleaning does to the log: seven steps, a count for each, no row left out unsaid.
+
+        Parameters
+        ----------
+        line : Line, optional
+            Gives the rules what they leave open: reading without load, rated reading, warm-up of ovens and freezers.
+
+        Returns
+        -------
+        Cleaning
+
+        Raises
+        ------
+        InputError
+            For a log without readings, mostly below zero, or far from rated (milliamperes, per cent of rated: `UnitError`).
+        """
+    @property
+    def covariates(self, /) -> list[str]:
+        """
+        Names of what is logged beside the reading.
+        """
+    @property
+    def logged(self, /) -> str:
+        """
+        What was logged: ``"current_a"`` or ``"power_kw"``.
+        """
+    def means(self, /, *, line: Line | None = None) -> dict:
+        """
+        The clean means as a dict of NumPy arrays: time (UTC), the reading, covariates, rows in each mean.
+        """
+    @property
+    def name(self, /) -> str:
+        """
+        What it is called.
+        """
+    @classmethod
+    def read(cls, /, source: Any, *, columns: Any | None = None, time_format: str | None = None, time_zone: str | None = None, rules: LogRules | None = None, name: str | None = None) -> CurrentLog:
+        """
+        Read a log from a table or a file.
+
+        Parameters
+        ----------
+        source : mapping of arrays, pandas or polars frame, object with `__arrow_c_stream__`, or path of a CSV or Parquet file
+            Files and Arrow need polars: ``pip install pinfilm[log]``.
+        columns : mapping of str to str, optional
+            The name that a column has in the source, by the name that it has here: ``{"time": "Zeit", "current_a": "I1"}``.
+            Others are read where the source has them under the names of `CurrentLog`.
+        time_format : str, optional
+            How stamps of a CSV file are written, such as ``"%m/%d/%Y %H:%M"``, where that is not plain.
+        time_zone, rules, name
+            As `CurrentLog` takes them.
+
+        Raises
+        ------
+        TableError
+            For a source without the columns, or one that cannot be read; it names what the source has.
+
+        Examples
+        --------
+        >>> import pinfilm
+        >>> log = pinfilm.CurrentLog.read({"when": ["2025-01-01", "2025-01-02"], "current_a": [2.9, 3.0]}, columns={"time": "when"})
+        >>> len(log)
+        2
+        """
+    def replace(self, /, *, rules: LogRules | None = None, time_zone: str | None = None, name: str | None = None) -> CurrentLog:
+        """
+        The same log cleaned by other rules, in another zone, or under another name.
+        """
+    @property
+    def rules(self, /) -> LogRules:
+        """
+        How it is cleaned.
+        """
+    def savings(self, changed: Any, /, *, line: Line | None = None, energy_price_per_kwh: Scalar | None = None, **settings: "object") -> AvoidedUse:
+        """
+        Energy and money avoided since a change, with the uncertainty of measurement and verification.
+
+        Parameters
+        ----------
+        changed : date, datetime or str
+            Day of the change, by the clock of the log; the day itself is left out.
+        line : Line
+            Turns current into power, gives price and hours of a year. Not needed for a log of power.
+        energy_price_per_kwh : float, optional
+            In place of the line's.
+        **settings
+            Names of `Proof`.
+
+        Returns
+        -------
+        AvoidedUse
+
+        Raises
+        ------
+        InputError
+            As `before_after`; also for a log of current without a line.
+        """
+    @property
+    def time_zone(self, /) -> str | None:
+        """
+        IANA name of the zone of its clock.
+        """
+    def watch(self, quiet_until: Any, /, *, line: Line | None = None) -> WatchReport:
+        """
+        Watch the log from a day on, against what the line drew until then.
+
+        Parameters
+        ----------
+        quiet_until : date, datetime or str
+            End of the period from which the baseline is learnt; it needs 30 means or more.
+        line : Line, optional
+            For the cleaning.
+
+        Returns
+        -------
+        WatchReport
+            `sentence`, `alarms` with their causes, `steps` reading by reading, and how often it would alarm falsely.
+
+        Raises
+        ------
+        InputError
+            For a quiet period that is too short, or whose means resemble each other too much to watch by.
         """
 
 @final
@@ -2423,6 +3459,328 @@ class LockTime:
         """
 
 @final
+class LogNote:
+    """
+    Something that a reader of a verdict must know.
+    """
+    def __copy__(self, /) -> LogNote: ...
+    def __deepcopy__(self, /, _memo: Any) -> LogNote: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, code: str | None, message: str | None) -> LogNote: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def code(self, /) -> str:
+        """
+        stable word for programs
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> LogNote:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> LogNote:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> LogNote:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def message(self, /) -> str:
+        """
+        the whole sentence
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> LogNote:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+
+@final
+class LogRow:
+    """
+    What is logged in one row, under the names that the columns of a log have.
+    """
+    def __copy__(self, /) -> LogRow: ...
+    def __deepcopy__(self, /, _memo: Any) -> LogRow: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, current_a: Scalar | None = None, power_kw: Scalar | None = None, load_pct: Scalar | None = None, load_kg_per_m: Scalar | None = None, speed_m_per_min: Scalar | None = None, temperature_c: Scalar | None = None) -> LogRow: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def current_a(self, /) -> float | None:
+        """
+        current where the clamp sits
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> LogRow:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> LogRow:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> LogRow:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def load_kg_per_m(self, /) -> float | None:
+        """
+        load of the line
+        """
+    @property
+    def load_pct(self, /) -> float | None:
+        """
+        load of the line, of its usual or full one
+        """
+    @property
+    def power_kw(self, /) -> float | None:
+        """
+        electrical power, the better witness
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> LogRow:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    @property
+    def speed_m_per_min(self, /) -> float | None:
+        """
+        chain speed
+        """
+    @property
+    def temperature_c(self, /) -> float | None:
+        """
+        temperature of the room, or of the gear
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+
+@final
+class LogRules:
+    """
+    How to clean a log. What is not given comes from the line, where one is given.
+    """
+    def __copy__(self, /) -> LogRules: ...
+    def __deepcopy__(self, /, _memo: Any) -> LogRules: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, no_load_current_a: Scalar | None = None, no_load_power_kw: Scalar | None = None, rated_current_a: Scalar | None = None, rated_power_kw: Scalar | None = None, start_up_s: Scalar | None = None, warm_up_min: Scalar | None = None, long_stop_h: Scalar | None = None, gaps_are_stops: bool | None = None, may_be_negative: bool | None = None, window_h: Scalar | None = None, coverage_pct: Scalar | None = None, display_step_a: Scalar | None = None, display_step_kw: Scalar | None = None) -> LogRules: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def coverage_pct(self, /) -> float:
+        """
+        least share of a window that the log covers, stops counted as covered
+        """
+    @property
+    def display_step_a(self, /) -> float | None:
+        """
+        step of the display; not given: the smallest difference in the log
+        """
+    @property
+    def display_step_kw(self, /) -> float | None:
+        """
+        the same of a power meter
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> LogRules:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> LogRules:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> LogRules:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def gaps_are_stops(self, /) -> bool:
+        """
+        whether a gap in the log is a stop, as with a logger that is off when the line is
+        """
+    @property
+    def long_stop_h(self, /) -> float:
+        """
+        a stop longer than this is long
+        """
+    @property
+    def may_be_negative(self, /) -> bool:
+        """
+        whether readings below zero are real, as power on a line that runs downhill; else they are left out
+        """
+    @property
+    def no_load_current_a(self, /) -> float | None:
+        """
+        current without load: below half of it the line stands; not given: that of the line's motor
+        """
+    @property
+    def no_load_power_kw(self, /) -> float | None:
+        """
+        power without load, likewise
+        """
+    @property
+    def rated_current_a(self, /) -> float | None:
+        """
+        rated current, against logs in the wrong unit; not given: that of the line's motor
+        """
+    @property
+    def rated_power_kw(self, /) -> float | None:
+        """
+        rated electrical power, likewise
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> LogRules:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    @property
+    def start_up_s(self, /) -> float:
+        """
+        left out after each start
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+    @property
+    def warm_up_min(self, /) -> float | None:
+        """
+        left out after a long stop; not given: 60, and 180 for ovens and freezers
+        """
+    @property
+    def window_h(self, /) -> float | None:
+        """
+        length of the means; none to keep single readings
+        """
+
+@final
+class LogWatch:
+    """
+    A watch that takes one reading at a time, learnt from a quiet log. Saved as JSON and read back, it goes on as it was.
+
+    Examples
+    --------
+    >>> import numpy as np, pinfilm
+    >>> time = np.datetime64("2025-01-01") + np.arange(60) * np.timedelta64(1, "D")
+    >>> quiet = pinfilm.CurrentLog(
+    ...     time=time, current_a=3.0 + 0.01 * (np.arange(60) * 7 % 10), rules=pinfilm.LogRules(window_h=None)
+    ... )
+    >>> watch = pinfilm.LogWatch.learn(quiet)
+    >>> watch = pinfilm.LogWatch.from_json(watch.to_json())
+    >>> watch.take("2025-03-02", current_a=3.04).alarm
+    False
+    """
+    def __copy__(self, /) -> LogWatch: ...
+    def __deepcopy__(self, /, _memo: Any) -> LogWatch: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def covariates(self, /) -> list[str]:
+        """
+        Names of the covariates that every reading needs.
+        """
+    @staticmethod
+    def from_json(text: str) -> LogWatch:
+        """
+        From JSON text as `to_json` gives it.
+        """
+    @staticmethod
+    def learn(quiet: CurrentLog, /, *, line: Line | None = None) -> LogWatch:
+        """
+        Learn what the line should draw from all of a log, a quiet period of 30 means or more.
+        """
+    @property
+    def logged(self, /) -> str:
+        """
+        What it reads: ``"current_a"`` or ``"power_kw"``.
+        """
+    def reset(self, /) -> None:
+        """
+        Put the charts back to nothing, after an alarm was dealt with; the baseline stays.
+        """
+    def take(self, time: Any, /, *, started: bool = False, **row: "object") -> WatchStep:
+        """
+        Take one reading, later than the last, in the unit that the watch was learnt in.
+
+        Parameters
+        ----------
+        time : date, datetime or str
+            When; without an offset by the clock of the log.
+        started : bool
+            Whether the line was started since the reading before.
+        **row
+            Names of `LogRow`: `current_a` or `power_kw`, and every covariate that the watch knows.
+
+        Returns
+        -------
+        WatchStep
+
+        Raises
+        ------
+        InputError
+            For a reading that is no number, not later than the last, or without what the watch knows; the watch stays as it
+            was.
+        """
+    @property
+    def threshold(self, /) -> float:
+        """
+        Threshold of the CUSUM.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text, with all that it has seen.
+        """
+
+@final
 class LossParts:
     """
     What a joint loses, by cause, per running hour.
@@ -2855,6 +4213,143 @@ class Oil:
         """
 
 @final
+class OilCheck:
+    """
+    A reading of the reservoir between two refills, and the shots of that time.
+    """
+    def __copy__(self, /) -> OilCheck: ...
+    def __deepcopy__(self, /, _memo: Any) -> OilCheck: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, used_l: Scalar | None, shots: Scalar | None, shot_ul: Scalar | None, reading_error_l: Scalar | None = None, shot_error_pct: Scalar | None = None) -> OilCheck: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> OilCheck:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> OilCheck:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> OilCheck:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def reading_error_l(self, /) -> float:
+        """
+        standard deviation of the fall as read
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> OilCheck:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    @property
+    def shot_error_pct(self, /) -> float:
+        """
+        standard deviation of the shot
+        """
+    @property
+    def shot_ul(self, /) -> float:
+        """
+        oil of one shot
+        """
+    @property
+    def shots(self, /) -> float:
+        """
+        shots counted in that time
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+    @property
+    def used_l(self, /) -> float:
+        """
+        fall of the reservoir
+        """
+
+@final
+class OilUse:
+    """
+    What the reservoir says of the supply.
+    """
+    def __copy__(self, /) -> OilUse: ...
+    def __deepcopy__(self, /, _memo: Any) -> OilUse: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, sentence: str | None, verdict: str | None, dispensed_l: Scalar | None, deviations: Scalar | None) -> OilUse: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def deviations(self, /) -> float:
+        """
+        difference in standard deviations
+        """
+    @property
+    def dispensed_l(self, /) -> float:
+        """
+        oil that the shots should have taken
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> OilUse:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> OilUse:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> OilUse:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> OilUse:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    @property
+    def sentence(self, /) -> str:
+        """
+        the verdict in one sentence
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+    @property
+    def verdict(self, /) -> str:
+        """
+        consistent, high (a leak, a valve stuck open) or low (a blockage, an empty reservoir)
+        """
+
+@final
 class OperatingPoint:
     """
     A three-phase cage induction motor at one load.
@@ -3024,6 +4519,183 @@ class PointsCoverage:
     def wait_circuits(self, /) -> tuple[int, ...]:
         """
         waits between circuits in which a joint is shot, shortest first
+        """
+
+@final
+class Proof:
+    """
+    How sure a verdict is to be, and what is known of the measurement.
+    """
+    def __copy__(self, /) -> Proof: ...
+    def __deepcopy__(self, /, _memo: Any) -> Proof: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, confidence_pct: Scalar | None = None, power_pct: Scalar | None = None, systematic_pct: Scalar | None = None, systematic_independence: Scalar | None = None, expected_saving_pct: Scalar | None = None, settle_days: Scalar | None = None, months_after: Scalar | None = None) -> Proof: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def confidence_pct(self, /) -> float:
+        """
+        confidence of the intervals
+        """
+    @property
+    def expected_saving_pct(self, /) -> float | None:
+        """
+        saving that the log is to show, for the days that it takes; not given: the one found
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> Proof:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> Proof:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> Proof:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def months_after(self, /) -> float | None:
+        """
+        months after the change, for the guideline's second factor; not given: those of the log
+        """
+    @property
+    def power_pct(self, /) -> float:
+        """
+        probability with which a change is to be seen
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Proof:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    @property
+    def settle_days(self, /) -> float:
+        """
+        left out after the day of the change, until oil has crept in
+        """
+    @property
+    def systematic_independence(self, /) -> float:
+        """
+        how far that differs before and after: 1 for a clamp that was fitted anew, towards 0 for one left in place
+        """
+    @property
+    def systematic_pct(self, /) -> float:
+        """
+        spread of what stays the same within a period (voltage, gear oil, how the clamp sits); no number of days removes it
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+
+@final
+class PullChange:
+    """
+    What the log says of the pull of the chain, read through motor and gear.
+    """
+    def __copy__(self, /) -> PullChange: ...
+    def __deepcopy__(self, /, _memo: Any) -> PullChange: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, pull_before_n: Scalar | None, pull_after_n: Scalar | None, pull_saving_pct: Scalar | None, pull_saving_low_pct: Scalar | None, pull_saving_high_pct: Scalar | None, error_log_pct: Scalar | None, error_motor_pct: Scalar | None, motor_load: Scalar | None, draws: int | None, draws_without_load: int | None) -> PullChange: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def draws(self, /) -> int:
+        """
+        draws of what nameplate and gear leave open
+        """
+    @property
+    def draws_without_load(self, /) -> int:
+        """
+        of these, draws in which no load of the motor gives both readings
+        """
+    @property
+    def error_log_pct(self, /) -> float:
+        """
+        standard error from the scatter of the log
+        """
+    @property
+    def error_motor_pct(self, /) -> float:
+        """
+        standard deviation from what nameplate and gear leave open
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> PullChange:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> PullChange:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> PullChange:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def motor_load(self, /) -> float:
+        """
+        shaft power before over rated power
+        """
+    @property
+    def pull_after_n(self, /) -> float:
+        """
+        pull after, at the same load
+        """
+    @property
+    def pull_before_n(self, /) -> float:
+        """
+        pull before, at the load of the after period
+        """
+    @property
+    def pull_saving_high_pct(self, /) -> float:
+        """
+        its interval, high end
+        """
+    @property
+    def pull_saving_low_pct(self, /) -> float:
+        """
+        its interval, low end
+        """
+    @property
+    def pull_saving_pct(self, /) -> float:
+        """
+        pull saved
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> PullChange:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
         """
 
 @final
@@ -4502,6 +6174,324 @@ class Warning:
         """
 
 @final
+class WatchAlarm:
+    """
+    A stretch of a log in alarm.
+    """
+    def __copy__(self, /) -> WatchAlarm: ...
+    def __deepcopy__(self, /, _memo: Any) -> WatchAlarm: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, first: str | None, last: str | None, readings: int | None, too_much: bool | None, cause: str | None, rise_pct: Scalar | None) -> WatchAlarm: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def cause(self, /) -> str:
+        """
+        what it looks like, as most of its readings say
+        """
+    @property
+    def first(self, /) -> str:
+        """
+        first day in alarm
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> WatchAlarm:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> WatchAlarm:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> WatchAlarm:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def last(self, /) -> str:
+        """
+        last day in alarm
+        """
+    @property
+    def readings(self, /) -> int:
+        """
+        readings in alarm
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> WatchAlarm:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    @property
+    def rise_pct(self, /) -> float:
+        """
+        mean share by which it was above what it should draw
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+    @property
+    def too_much(self, /) -> bool:
+        """
+        whether the line drew too much; else too little
+        """
+
+@final
+class WatchReport:
+    """
+    What a watch saw in a log after a quiet period.
+    """
+    def __copy__(self, /) -> WatchReport: ...
+    def __deepcopy__(self, /, _memo: Any) -> WatchReport: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, sentence: str | None, name: str | None, logged: str | None, quiet_until: str | None, readings_quiet: int | None, readings_watched: int | None, scatter_pct: Scalar | None, lag1: Scalar | None, allowance: Scalar | None, threshold: Scalar | None, run_length: Scalar | None, false_alarm_share: Scalar | None, shift_pct: Scalar | None, shift_found_after: Scalar | None, alarms: Sequence[WatchAlarm] | None, load_change_readings: int | None, steps: Sequence[WatchStep] | None, covariates: Sequence[str] | None, notes: Sequence[LogNote] | None, cleaning: Cleaning | None) -> WatchReport: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def alarms(self, /) -> tuple[WatchAlarm, ...]:
+        """
+        stretches in alarm
+        """
+    @property
+    def allowance(self, /) -> float:
+        """
+        allowance of the CUSUM
+        """
+    @property
+    def cleaning(self, /) -> Cleaning:
+        """
+        what cleaning did
+        """
+    @property
+    def covariates(self, /) -> tuple[str, ...]:
+        """
+        what the baseline knows: load, speed, temperature
+        """
+    @property
+    def false_alarm_share(self, /) -> float:
+        """
+        share of quiet lines that alarm falsely within 100 readings
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> WatchReport:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> WatchReport:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> WatchReport:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def lag1(self, /) -> float:
+        """
+        its lag-one autocorrelation
+        """
+    @property
+    def load_change_readings(self, /) -> int:
+        """
+        readings at another load than usual that the line followed: no alarm
+        """
+    @property
+    def logged(self, /) -> str:
+        """
+        current_a or power_kw
+        """
+    @property
+    def name(self, /) -> str:
+        """
+        name of the log
+        """
+    @property
+    def notes(self, /) -> tuple[LogNote, ...]:
+        """
+        what to read this with
+        """
+    @property
+    def quiet_until(self, /) -> str:
+        """
+        end of the quiet period that the baseline was learnt from
+        """
+    @property
+    def readings_quiet(self, /) -> int:
+        """
+        readings of the quiet period
+        """
+    @property
+    def readings_watched(self, /) -> int:
+        """
+        readings watched
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> WatchReport:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    @property
+    def run_length(self, /) -> float:
+        """
+        mean readings between false alarms, were the baseline known
+        """
+    @property
+    def scatter_pct(self, /) -> float:
+        """
+        scatter about the baseline
+        """
+    @property
+    def sentence(self, /) -> str:
+        """
+        the same in one sentence
+        """
+    @property
+    def shift_found_after(self, /) -> float:
+        """
+        readings until such a rise gives an alarm, on average
+        """
+    @property
+    def shift_pct(self, /) -> float:
+        """
+        lasting rise that the chart is set for
+        """
+    @property
+    def steps(self, /) -> tuple[WatchStep, ...]:
+        """
+        reading by reading
+        """
+    @property
+    def threshold(self, /) -> float:
+        """
+        threshold of the CUSUM
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+
+@final
+class WatchStep:
+    """
+    What one reading did to the charts of a watch.
+    """
+    def __copy__(self, /) -> WatchStep: ...
+    def __deepcopy__(self, /, _memo: Any) -> WatchStep: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, day: str | None, residual_pct: Scalar | None, innovation: Scalar | None, cusum_up: Scalar | None, cusum_down: Scalar | None, ewma: Scalar | None, ewma_out: bool | None, alarm: bool | None, too_much: bool | None, cause: str | None) -> WatchStep: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def alarm(self, /) -> bool:
+        """
+        whether a sum is above the threshold
+        """
+    @property
+    def cause(self, /) -> str:
+        """
+        what it looks like: running_dry, idle_drag, mechanical, ambiguous; load_change without an alarm; quiet
+        """
+    @property
+    def cusum_down(self, /) -> float:
+        """
+        sum of what was too low
+        """
+    @property
+    def cusum_up(self, /) -> float:
+        """
+        sum of what was too high
+        """
+    @property
+    def day(self, /) -> str:
+        """
+        its date
+        """
+    @property
+    def ewma(self, /) -> float:
+        """
+        moving average of the innovations
+        """
+    @property
+    def ewma_out(self, /) -> bool:
+        """
+        whether that is beyond its limits; for the eye, no alarm
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> WatchStep:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> WatchStep:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> WatchStep:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def innovation(self, /) -> float:
+        """
+        what is new in that, standard deviations
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> WatchStep:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    @property
+    def residual_pct(self, /) -> float:
+        """
+        share by which it is above what the line should draw
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+    @property
+    def too_much(self, /) -> bool:
+        """
+        whether the alarm is one of too much
+        """
+
+@final
 class Wear:
     """
     Wear coefficients (volume = K load distance / (3 hardness)) and running-in.
@@ -5033,6 +7023,44 @@ def chain_speed_m_per_s(pitch_mm: Floats, teeth: Floats, speed_rpm: Floats) -> F
     0.2
     """
 
+def change_points(values: Any, *, change_of: str | None = None, least_segment: SupportsIndex | None = None, penalty: SupportsFloat | SupportsIndex | None = None) -> list[int]:
+    """
+    First numbers of the segments after the first, in the cheapest division of `values`: exact optimal partitioning.
+
+    Parameters
+    ----------
+    values : array_like
+        Numbers in order, two segments or more of them.
+    change_of : {"mean", "mean_variance"}
+        Whether the spread may change with the mean.
+    least_segment : int
+        Least numbers in a segment, 10 if not given.
+    penalty : float, optional
+        Price of a change, in the cost: the sum of squares about the mean, or m ln(variance). Not given: the one that allows
+        for autocorrelation.
+
+    Returns
+    -------
+    list of int
+
+    Raises
+    ------
+    InputError
+        For too few numbers, numbers that never change, or a penalty below zero.
+
+    Notes
+    -----
+    Jackson et al. (2005), pruned after Killick, Fearnhead and Eckley (2012). The default penalty is
+    4 σ² ln n (1 + ρ)/(1 − ρ), or 5 ln n (1 + ρ)/(1 − ρ), with σ and ρ from trimmed differences (closure of our own).
+
+    Examples
+    --------
+    >>> import pinfilm
+    >>> wave = [(7 * t % 10) / 10 + (2 if t >= 40 else 0) for t in range(80)]
+    >>> pinfilm.statistics.change_points(wave)
+    [40]
+    """
+
 def compare(now: Line, proposed: Line) -> Comparison:
     """
     Compare a line as it is with the same line as proposed: savings item by item, payback, net present value.
@@ -5165,6 +7193,32 @@ def current_from_power_a(shaft_power_kw: Floats, rated_power_kw: Floats, rated_v
     ... )
     >>> round(motor.current_from_power_a(2.0, **plate), 3)
     5.105
+    """
+
+def cusum(values: Any, target: SupportsFloat | SupportsIndex, k: SupportsFloat | SupportsIndex, h: SupportsFloat | SupportsIndex) -> tuple[Incomplete, Incomplete, list[int]]:
+    """
+    Two-sided CUSUM of `values` about `target`, allowance `k` and threshold `h` in the unit of the values.
+
+    Returns
+    -------
+    tuple of two ndarrays and a list of int
+        C⁺, C⁻, and the rows in alarm.
+
+    Notes
+    -----
+    Page (1954).
+
+    Examples
+    --------
+    >>> import pinfilm
+    >>> up, down, alarms = pinfilm.statistics.cusum([0.0, 3.0, 3.0], 0.0, 0.5, 4.0)
+    >>> up.tolist(), alarms
+    ([0.0, 2.5, 5.0], [2])
+    """
+
+def cv_rmse_pct(measured: Any, modelled: Any, parameters: SupportsIndex) -> float:
+    """
+    Coefficient of variation of the root-mean-square error (%): √(Σ(y − ŷ)²/(n − p)) over the mean. ASHRAE Guideline 14-2014.
     """
 
 def demand_ul_per_joint_h(loss_rate_per_h: Floats, capacity_ul: Floats, target_fill: Floats | None = None) -> FloatsOut:
@@ -5359,6 +7413,17 @@ def eccentricity_short(sommerfeld: Floats, length_to_diameter: Floats) -> Floats
     >>> from pinfilm import film
     >>> round(film.eccentricity_short(50, 0.5), 9)
     0.008104465
+    """
+
+def effective_sample_size(count: SupportsFloat | SupportsIndex, lag1: SupportsFloat | SupportsIndex) -> float:
+    """
+    Independent numbers that `count` numbers with lag-one autocorrelation `lag1` are worth: n (1 − ρ)/(1 + ρ).
+
+    Examples
+    --------
+    >>> import pinfilm
+    >>> round(pinfilm.statistics.effective_sample_size(365, 0.5), 2)
+    121.67
     """
 
 def elongation_pct(pin_wear_um: Floats, bush_wear_um: Floats, pitch_mm: Floats) -> FloatsOut:
@@ -6159,6 +8224,45 @@ def manual_interval(interval_h: Floats, interval_cv: Floats, miss_share: Floats)
     (8.4211, 3.0998, 14.062)
     """
 
+def newey_west_se(values: Any, lags: SupportsIndex, *, columns: SupportsGetItem[int, Any] | None = None) -> list[float]:
+    """
+    Newey and West's standard error of the mean of `values`, or of the coefficients on `columns`, with n/(n − p).
+
+    Parameters
+    ----------
+    values : array_like
+        Numbers in order.
+    lags : int
+        Lags of the autocovariances, Bartlett weights.
+    columns : sequence of array_like, optional
+        Columns of a regression; a constant is put before them.
+
+    Returns
+    -------
+    list of float
+        Standard error of the constant, then of each column.
+
+    Raises
+    ------
+    InputError
+        For fewer numbers than the regression needs, or columns that follow from each other.
+
+    Notes
+    -----
+    Newey and West (1987).
+
+    Examples
+    --------
+    >>> import pinfilm
+    >>> round(pinfilm.statistics.newey_west_se([2.0, 4.0, 3.0, 5.0], 0)[0], 4)
+    0.6455
+    """
+
+def nmbe_pct(measured: Any, modelled: Any, parameters: SupportsIndex) -> float:
+    """
+    Normalised mean bias error (%): Σ(y − ŷ)/((n − p) × mean); positive where the model is too low. ASHRAE Guideline 14-2014.
+    """
+
 def npv(rate: Floats, cash_flows: Floats) -> FloatsOut:
     """
     Net present value of cash flows.
@@ -6195,6 +8299,26 @@ def npv(rate: Floats, cash_flows: Floats) -> FloatsOut:
     >>> from pinfilm import economics
     >>> round(economics.npv(0.08, [-40000, 5000, 8000, 12000, 30000]), 3)
     3065.223
+    """
+
+def oil_use(**check: "object") -> OilUse:
+    """
+    Whether the fall of the reservoir agrees with the shots, within three standard deviations.
+
+    Parameters
+    ----------
+    **check
+        Names of `OilCheck`: `used_l`, `shots`, `shot_ul`; `reading_error_l` and `shot_error_pct` where they are known.
+
+    Returns
+    -------
+    OilUse
+
+    Examples
+    --------
+    >>> import pinfilm
+    >>> pinfilm.oil_use(used_l=3.1, shots=120_000, shot_ul=18).verdict
+    'high'
     """
 
 def payback_days(invest: Floats, saving_per_year: Floats, year_days: Floats | None = None) -> FloatsOut:
@@ -6824,6 +8948,34 @@ def sag_tension_n(mass_kg_per_m: Floats, span_m: Floats, sag_m: Floats) -> Float
     612.92
     """
 
+def savings_uncertainty(t: SupportsFloat | SupportsIndex, cv: SupportsFloat | SupportsIndex, share: SupportsFloat | SupportsIndex, before: SupportsFloat | SupportsIndex, worth: SupportsFloat | SupportsIndex, after: SupportsFloat | SupportsIndex, *, months: SupportsFloat | SupportsIndex | None = None) -> float:
+    """
+    Uncertainty of a saving over that saving: t × factor × CV/F × √((n/n′)(1 + 2/n′)/m).
+
+    Parameters
+    ----------
+    t : float
+        Quantile of the confidence, such as 1.645 for 90 %.
+    cv : float
+        Coefficient of variation of the model before.
+    share : float
+        Share that was saved, F.
+    before, worth, after : float
+        Readings before, the independent ones they are worth, readings after.
+    months : float, optional
+        Months after the change, for the factor by months of daily readings; not given: 1.26.
+
+    Notes
+    -----
+    Reddy and Claridge (2000), ASHRAE Guideline 14-2014; factor by months after Sun and Baltazar (2013).
+
+    Examples
+    --------
+    >>> import pinfilm
+    >>> round(pinfilm.statistics.savings_uncertainty(1.645, 0.08, 0.1, 365, 91.25, 365), 6)
+    0.175476
+    """
+
 def single_present_value_factor(rate: Floats, years: Floats) -> FloatsOut:
     """
     Present value of one unit of money paid once.
@@ -7410,4 +9562,32 @@ def voltage_drop_v(current_a: Floats, length_m: Floats, area_mm2: Floats, conduc
     >>> from pinfilm import electrics
     >>> round(electrics.voltage_drop_v(2.0, 50.0, 1.5, 5, 20.0), 4)
     2.66
+    """
+
+def watch_many(logs: SupportsGetItem[int, CurrentLog], quiet_until: Any, *, lines: SupportsGetItem[int, Line | None] | None = None, threads: SupportsIndex | None = None, progress: Any | None = None) -> list[Any]:
+    """
+    Watch many logs in parallel; one that fails stops no other.
+
+    Parameters
+    ----------
+    logs : sequence of CurrentLog
+    quiet_until : date, datetime or str
+        End of the quiet period of all of them.
+    lines : sequence of Line or None, optional
+        A line for each log.
+    threads : int, optional
+        Not given: as many as the machine has. The result does not depend on it.
+    progress : callable, optional
+        Called with the number done and the number of all, between groups of logs.
+
+    Returns
+    -------
+    list
+        For each log, in order, its `WatchReport`, or the error (a `PinfilmError`) that it met.
+
+    Examples
+    --------
+    >>> import pinfilm
+    >>> pinfilm.watch_many([], "2025-01-01")
+    []
     """

@@ -165,7 +165,7 @@ def _spoilt(columns: dict[str, Any], chance: np.random.Generator, name: str) -> 
     reading = columns[name]
     running = np.flatnonzero(reading > 0)
     wild = chance.choice(running, rows // 2000, replace=False)
-    reading[wild] *= chance.uniform(2, 5, wild.size)
+    reading[wild] = np.round(reading[wild] * chance.uniform(2, 5, wild.size), 2)
     reading[chance.choice(running, rows // 3000, replace=False)] = np.nan
     reading[chance.choice(running, rows // 4000, replace=False)] *= -1
     keep = np.ones(rows, dtype=bool)

@@ -387,8 +387,9 @@ impl CurrentLog {
     ///
     /// Parameters
     /// ----------
-    /// quiet_until : date, datetime or str
-    ///     End of the period from which the baseline is learnt; it needs 30 means or more.
+    /// quiet_until, quiet_from : date, datetime or str
+    ///     The period from which the baseline is learnt; it needs 30 means or more. `quiet_from` not given: from the
+    ///     beginning of the log.
     /// line : Line, optional
     ///     For the cleaning.
     ///
@@ -401,15 +402,18 @@ impl CurrentLog {
     /// ------
     /// InputError
     ///     For a quiet period that is too short, or whose means resemble each other too much to watch by.
-    #[pyo3(signature = (quiet_until, /, *, line = None))]
+    #[pyo3(signature = (quiet_until, /, *, quiet_from = None, line = None))]
     fn watch(
         &self,
         py: Python<'_>,
         quiet_until: Anything<'_>,
+        quiet_from: Option<Anything<'_>>,
         line: Option<&classes::Line>,
     ) -> PyResult<classes::WatchReport> {
         let until = date(py, &quiet_until, "quiet_until")?;
-        Ok(classes::WatchReport(py.detach(|| self.0.watch(&until, line.map(|line| &line.0)))?))
+        let from = quiet_from.map(|from| date(py, &from, "quiet_from")).transpose()?;
+        let found = py.detach(|| self.0.watch(&until, from.as_deref(), line.map(|line| &line.0)))?;
+        Ok(classes::WatchReport(found))
     }
 
     fn __len__(&self) -> usize {
@@ -593,8 +597,8 @@ impl LogWatch {
 /// Parameters
 /// ----------
 /// logs : sequence of CurrentLog
-/// quiet_until : date, datetime or str
-///     End of the quiet period of all of them.
+/// quiet_until, quiet_from : date, datetime or str
+///     The quiet period of all of them.
 /// lines : sequence of Line or None, optional
 ///     A line for each log.
 /// threads : int, optional
@@ -613,16 +617,18 @@ impl LogWatch {
 /// >>> pinfilm.watch_many([], "2025-01-01")
 /// []
 #[pyfunction]
-#[pyo3(signature = (logs, quiet_until, *, lines = None, threads = None, progress = None))]
+#[pyo3(signature = (logs, quiet_until, *, quiet_from = None, lines = None, threads = None, progress = None))]
 pub fn watch_many<'py>(
     py: Python<'py>,
     logs: Vec<Py<CurrentLog>>,
     quiet_until: Anything<'py>,
+    quiet_from: Option<Anything<'py>>,
     lines: Option<Vec<Option<Py<classes::Line>>>>,
     threads: Option<usize>,
     progress: Option<Anything<'py>>,
 ) -> PyResult<Vec<Bound<'py, PyAny>>> {
     let until = date(py, &quiet_until, "quiet_until")?;
+    let from = quiet_from.map(|from| date(py, &from, "quiet_from")).transpose()?;
     let lines = lines.unwrap_or_default();
     if !lines.is_empty() && lines.len() != logs.len() {
         let message =
@@ -640,7 +646,7 @@ pub fn watch_many<'py>(
         let views: Vec<&Core> = logs[chunk.clone()].iter().map(|log| &log.get().0).collect();
         let beside: Vec<Option<&crate::line::Line>> =
             chunk.map(|at| lines.get(at).and_then(|line| line.as_ref()).map(|line| &line.get().0)).collect();
-        for report in py.detach(|| pool.install(|| core_watch_many(&views, &until, &beside))) {
+        for report in py.detach(|| pool.install(|| core_watch_many(&views, &until, from.as_deref(), &beside))) {
             found.push(match report {
                 Ok(report) => Py::new(py, classes::WatchReport(report))?.into_bound(py).into_any(),
                 Err(error) => PyErr::from(error).into_value(py).into_bound(py).into_any(),

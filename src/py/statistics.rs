@@ -22,7 +22,10 @@ fn finite(py: Python<'_>, name: &'static str, given: &Anything<'_>, least: usize
     }
     if values.len() < least {
         let message = format!("{name} has {} numbers: give {least} or more", values.len());
-        return Err(Error::new(Code::Inconsistent, name, message).number(values.len() as f64).limit(format!("{least} or more")).into());
+        return Err(Error::new(Code::Inconsistent, name, message)
+            .number(values.len() as f64)
+            .limit(format!("{least} or more"))
+            .into());
     }
     Ok(values)
 }
@@ -133,7 +136,8 @@ pub fn newey_west_se(
     columns: Option<Vec<Anything<'_>>>,
 ) -> PyResult<Vec<f64>> {
     let values = finite(py, "values", &values, 2)?;
-    let given = columns.unwrap_or_default().iter().map(|x| finite(py, "columns", x, 2)).collect::<PyResult<Vec<_>>>()?;
+    let given =
+        columns.unwrap_or_default().iter().map(|x| finite(py, "columns", x, 2)).collect::<PyResult<Vec<_>>>()?;
     let all: Vec<Vec<f64>> = [vec![1.0; values.len()]].into_iter().chain(given).collect();
     let views: Vec<&[f64]> = all.iter().map(Vec::as_slice).collect();
     Ok(py.detach(|| proof::newey_west_se(&views, &values, lags, true))?)

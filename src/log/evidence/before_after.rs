@@ -301,14 +301,17 @@ impl Told<'_> {
                 "The clamp sits before a converter: it sees power over a power factor that changes with load. Log the converter's power reading instead.".into()
             });
         }
-        if let Some(load) = self.pull.as_ref().map(|pull| pull.motor_load).filter(|load| *load < WEAK_WITNESS) {
-            self.note(
-                "weak_witness",
-                format!(
-                    "The motor works at {} % of its rated power, where current hardly follows load: log power.",
-                    brief(100.0 * load)
-                ),
-            );
+        if let Some(pull) = self.pull.clone().filter(|pull| pull.motor_load < WEAK_WITNESS) {
+            let load = brief(PCT.from_si(pull.motor_load));
+            self.note("weak_witness", format!("The motor works at {load} % of its rated power, where current hardly follows load and follows the voltage instead: log power."));
+            // the sign alone proves nothing here: one per cent of voltage moves such a current as much
+            if pull.pull_saving_low_pct <= 0.0 && pull.pull_saving_high_pct >= 0.0 && self.blind.is_none() {
+                self.blind = Some(format!(
+                    "at {load} % of rated power nearly all of it magnetises the motor, and the pull may have changed by anything from {} % more to {} % less",
+                    brief(-pull.pull_saving_low_pct),
+                    brief(pull.pull_saving_high_pct)
+                ));
+            }
         }
         if let Some(all) = Witness::of(known).halved_all {
             if all < self.detectable {
@@ -368,9 +371,13 @@ impl Told<'_> {
         match verdict {
             Verdict::Saving | Verdict::MoreUse => {
                 let pull = self.pull.as_ref().filter(|_| verdict == Verdict::Saving).map_or(String::new(), |pull| {
-                    let range =
-                        format!("{} to {} %", brief(pull.pull_saving_low_pct), brief(pull.pull_saving_high_pct));
-                    format!(", which is {} % ({range}) less pull of the chain", brief(pull.pull_saving_pct))
+                    let (low, high) = (pull.pull_saving_low_pct, pull.pull_saving_high_pct);
+                    let range = format!("{} to {} %", brief(low), brief(high));
+                    if low > 0.0 {
+                        format!(", which is {} % ({range}) less pull of the chain", brief(pull.pull_saving_pct))
+                    } else {
+                        format!(", which leaves open how much less pull of the chain that is ({range}): measure power")
+                    }
                 });
                 let placebo = match self.placebo.agrees {
                     Some(true) => format!("; at none of {} days before was there such a step", self.placebo.splits),

@@ -198,3 +198,66 @@ fn trains(known: &Known) -> impl Iterator<Item = DriveTrain> + '_ {
         train
     })
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::line::Line;
+
+    fn oven(changes: &str) -> Known {
+        let survey = include_str!("../../../python/pinfilm/data/oven_now.toml");
+        Known::of(&Line::from_toml(&survey.replace("[drive]\n", &format!("[drive]\n{changes}\n"))).unwrap()).unwrap()
+    }
+
+    /// Current (A) or power (W) of the drive at a pull.
+    fn reading(known: &Known, logged: LoggedAs, pull: f64) -> f64 {
+        let train = &known.train;
+        let motor = Motor::fit(&train.nameplate, &train.split).unwrap();
+        let shaft = train.gear.shaft_power(pull * train.speed, train.relative_speed);
+        let point = motor.circuit.on(&train.supply).at_power(shaft).unwrap();
+        match logged {
+            LoggedAs::Current => train.clamp.reads(&point),
+            LoggedAs::Power => point.input_power / train.converter_efficiency,
+        }
+    }
+
+    #[test]
+    fn the_pull_behind_a_reading_is_the_one_that_made_it() {
+        let before_converter = "converter = true\ncurrent_measured_at = \"before_converter\"";
+        let cases = [("", LoggedAs::Current), ("", LoggedAs::Power), (before_converter, LoggedAs::Current)];
+        for (changes, logged) in cases {
+            let known = oven(changes);
+            let pull = known.result.tension.pull_n;
+            let (before, after) = (reading(&known, logged, pull), reading(&known, logged, 0.9 * pull));
+            let saving = 1.0 - after / before;
+            let levels = Levels { level: before, saving, error: 0.002, quantile: 2.0 };
+            let found = pull_change(&known, logged, levels).unwrap().unwrap();
+            assert!((found.pull_before_n / pull - 1.0).abs() < 1e-6, "{changes} {found:?}");
+            assert!((found.pull_saving_pct - 10.0).abs() < 1e-5);
+            assert!(found.pull_saving_low_pct < 10.0 && found.pull_saving_high_pct > 10.0);
+            assert!((found.motor_load - known.result.drive.load).abs() < 1e-6);
+        }
+    }
+
+    #[test]
+    fn what_is_measured_narrows_what_the_motor_leaves_open() {
+        let spread = |changes: &str, logged| {
+            let known = oven(changes);
+            let pull = known.result.tension.pull_n;
+            let (before, after) = (reading(&known, logged, pull), reading(&known, logged, 0.9 * pull));
+            let levels = Levels { level: before, saving: 1.0 - after / before, error: 0.0, quantile: 2.0 };
+            pull_change(&known, logged, levels).unwrap().unwrap().error_motor_pct
+        };
+        let plate = spread("", LoggedAs::Current);
+        let no_load = format!("no_load_current_a = {}", oven("").result.drive.no_load_current_a);
+        let (measured, power) = (spread(&no_load, LoggedAs::Current), spread("", LoggedAs::Power));
+        assert!(plate > measured && measured > power && power > 0.0, "{plate} {measured} {power}");
+    }
+
+    #[test]
+    fn a_reading_that_no_load_gives_is_refused() {
+        let known = oven("");
+        let levels = Levels { level: 0.3, saving: 0.1, error: 0.01, quantile: 2.0 };
+        assert!(pull_change(&known, LoggedAs::Current, levels).is_err());
+    }
+}

@@ -11,6 +11,7 @@ use crate::quantity::{Class, Word, show::brief};
 use rayon::prelude::*;
 use serde::{Deserialize, Serialize};
 use std::borrow::Cow;
+use std::ops::Range;
 
 const CHARTS: &str =
     "CUSUM of innovations, Page (1954), limits widened for a baseline that was learnt (closure of our own)";
@@ -105,7 +106,7 @@ impl LogWatch {
         let known = line.map(Known::of).transpose()?;
         let series = log.series(known.as_ref())?;
         series.of_one_piece()?;
-        learnt(log, &series, series.log.readings.len())
+        learnt(log, &series, 0..series.log.readings.len())
     }
 
     /// Takes one reading at `time` (ns UTC), in the unit of the log, with its covariates by name.
@@ -166,10 +167,10 @@ impl LogWatch {
     }
 }
 
-/// A watch learnt from the first `until` means of a series.
-fn learnt(log: &CurrentLog, series: &super::current_log::Series, until: usize) -> Result<LogWatch> {
-    let columns: Vec<&[f64]> = series.log.covariates.iter().map(|x| &x[..until]).collect();
-    let baseline = Baseline::learn(&series.log.readings[..until], &columns)?;
+/// A watch learnt from some means of a series.
+fn learnt(log: &CurrentLog, series: &super::current_log::Series, quiet: Range<usize>) -> Result<LogWatch> {
+    let columns: Vec<&[f64]> = series.log.covariates.iter().map(|x| &x[quiet.clone()]).collect();
+    let baseline = Baseline::learn(&series.log.readings[quiet], &columns)?;
     let mut settings = Settings::daily(&baseline)?;
     settings.interval = series.window.unwrap_or(series.log.report.sample);
     Ok(LogWatch {
@@ -184,14 +185,22 @@ fn learnt(log: &CurrentLog, series: &super::current_log::Series, until: usize) -
 impl CurrentLog {
     /// Watches a log from a day on, against what the line drew until then.
     ///
-    /// `quiet_until` a date by the clock of the log; 30 means or more must lie before it.
-    pub fn watch(&self, quiet_until: &str, line: Option<&Line>) -> Result<WatchReport> {
+    /// `quiet_until`, and `quiet_from` where the log begins before the quiet period, are dates by the clock of the log; 30
+    /// means or more must lie between them.
+    pub fn watch(&self, quiet_until: &str, quiet_from: Option<&str>, line: Option<&Line>) -> Result<WatchReport> {
         let known = line.map(Known::of).transpose()?;
         let series = self.series(known.as_ref())?;
         series.of_one_piece()?;
         let moment = series.zone.moment(quiet_until, "quiet_until")?;
         let (quiet, from) = series.sides(moment, 0.0, "quiet_until")?;
-        let mut watch = learnt(self, &series, quiet)?.watch;
+        let begin = match quiet_from {
+            Some(text) => {
+                let begin = series.zone.moment(text, "quiet_from")?.from;
+                series.log.times.partition_point(|time| *time < begin)
+            }
+            None => 0,
+        };
+        let mut watch = learnt(self, &series, begin.min(quiet)..quiet)?.watch;
         let mut values = vec![0.0; series.names.len()];
         let steps = (from..series.log.readings.len())
             .map(|row| {
@@ -232,7 +241,7 @@ impl CurrentLog {
             name: Cow::Owned(self.name.clone()),
             logged: self.logged,
             quiet_until: Cow::Owned(series.zone.text(moment.from)),
-            readings_quiet: quiet as i64,
+            readings_quiet: (quiet - begin) as i64,
             readings_watched: steps.len() as i64,
             scatter_pct: PCT.from_si(baseline.residual_deviation),
             lag1: baseline.lag1,
@@ -254,9 +263,14 @@ impl CurrentLog {
 
 /// Watches many logs in parallel, each with its line where one is given; the order does not depend on the threads, and a
 /// log that fails stops no other.
-pub fn watch_many(logs: &[&CurrentLog], quiet_until: &str, lines: &[Option<&Line>]) -> Vec<Result<WatchReport>> {
+pub fn watch_many(
+    logs: &[&CurrentLog],
+    quiet_until: &str,
+    quiet_from: Option<&str>,
+    lines: &[Option<&Line>],
+) -> Vec<Result<WatchReport>> {
     let line = |at: usize| lines.get(at).copied().flatten();
-    logs.par_iter().enumerate().map(|(at, log)| log.watch(quiet_until, line(at))).collect()
+    logs.par_iter().enumerate().map(|(at, log)| log.watch(quiet_until, quiet_from, line(at))).collect()
 }
 
 /// The chunk of [`watch_many`] that is done between two words to whoever waits.
