@@ -35,7 +35,7 @@ def shortest(run, times=3):
 def race(samples, least=10):
     readings = log(samples)
     stamps = np.datetime64("2025-01-01") + np.arange(samples) * np.timedelta64(1, "m")
-    whole = pinfilm.CurrentLog(time=stamps, current_a=readings, rules=pinfilm.LogRules(window_h=None))
+    whole = pinfilm.CurrentLog(time=stamps, current_a=readings, rules=pinfilm.LogRules(window_h=0))
     kept = whole.means()["current_a"]  # spikes are left out, so the other gets what is left
     penalty = whole.change_points(least_segment=least).penalty
     _, verb = shortest(lambda: whole.change_points(least_segment=least))

@@ -6,7 +6,6 @@ Exit codes: 0 done, 1 a survey that cannot be read or computed, 2 wrong usage.
 from __future__ import annotations
 
 import argparse
-import contextlib
 import io
 import json
 import os
@@ -18,8 +17,10 @@ from pathlib import Path
 
 from . import examples
 from ._core import (
+    AvoidedUse,
     BeforeAfter,
     Caution,
+    ChangePoints,
     Comparison,
     CurrentLog,
     Evaluation,
@@ -29,6 +30,7 @@ from ._core import (
     Warning,
     compare,
     evaluate,
+    register,
 )
 from .errors import PinfilmError, PinfilmRangeWarning
 
@@ -60,6 +62,34 @@ SHOWN = (
 ITEMS = ("oil", "application_labour", "energy", "cleaning", "downtime", "chain", "sprockets", "waste", "upkeep")
 #: Columns of a log that may have another name in the file.
 COLUMNS = ("time", "current_a", "power_kw", "load_pct", "load_kg_per_m", "speed_m_per_min", "temperature_c", "running")
+#: What is shown of a comparison of two periods of a log.
+LOG_SHOWN = (
+    "means_before",
+    "means_after",
+    "means_left_out",
+    "level_before_a",
+    "level_before_kw",
+    "difference_a",
+    "difference_kw",
+    "saving_pct",
+    "saving_low_pct",
+    "saving_high_pct",
+    "lag1",
+    "degrees",
+    "placebo_splits",
+    "placebo_rank",
+    "detectable_pct",
+    "needed_days",
+    "active_saving_pct",
+    "pull.pull_saving_pct",
+    "pull.pull_saving_low_pct",
+    "pull.pull_saving_high_pct",
+    "pull.error_log_pct",
+    "pull.error_motor_pct",
+    "pull.motor_load",
+    "pin_share_pct",
+    "halved_all_pct",
+)
 LOG_CAUTION = Caution(
     code="clamp",
     message="Clamps and meters are fitted by people licensed for it, on a locked-out drive; local codes decide.",
@@ -131,13 +161,22 @@ def summary(now: Evaluation, change: Comparison | None) -> str:
     return "\n\n".join(parts)
 
 
-def evidence(found: BeforeAfter, changes: str, avoided: str) -> str:
+def evidence(found: BeforeAfter, *more: str) -> str:
     """Return everything that is printed of a log."""
-    verdict = textwrap.fill(found.sentence, WIDTH)
-    more = "\n".join(textwrap.fill(text, WIDTH) for text in (avoided, changes, found.cleaning.sentence) if text)
-    numbers = str(found.replace(notes=[]))
+    rows = {row["path"]: row for row in register()}
+    values = found.to_dict()
+    values |= {f"pull.{name}": value for name, value in (values["pull"] or {}).items()}
+    lines = []
+    for name in LOG_SHOWN:
+        if (value := values.get(name)) is None:
+            continue
+        row = rows[f"before_after.{name}"]
+        start = f"{name:<32} {value:>11.6g} {row['unit']:<11}"
+        means = textwrap.wrap(row["means"], WIDTH - len(start) - 1)
+        lines += [f"{start} {means[0]}", *(f"{'':<{len(start)}} {rest}" for rest in means[1:])]
+    verdict = "\n".join(textwrap.fill(text, WIDTH) for text in (found.sentence, *more, found.cleaning.sentence))
     return "\n\n".join(
-        [verdict, more, numbers, wrapped("Read it with:", found.notes), wrapped("Cautions:", (LOG_CAUTION,))]
+        [verdict, "\n".join(lines), wrapped("Read it with:", found.notes), wrapped("Cautions:", [LOG_CAUTION])]
     )
 
 
@@ -151,16 +190,18 @@ def log(options: argparse.Namespace) -> str:
     )
     asked = {} if options.confidence_pct is None else {"confidence_pct": options.confidence_pct}
     found = whole.before_after(options.changed, line=line, **asked)
-    changes = avoided = None
-    with contextlib.suppress(PinfilmError):  # a log too short for these still has a before and an after
-        changes = whole.change_points(line=line)
-    if line is not None or whole.logged == "power_kw":
-        with contextlib.suppress(PinfilmError):
-            avoided = whole.savings(options.changed, line=line, **asked)
+    parts: dict[str, BeforeAfter | ChangePoints | AvoidedUse | PinfilmError] = {"before_after": found}
+    try:
+        if line is not None or whole.logged == "power_kw":
+            parts["savings"] = whole.savings(options.changed, line=line, **asked)
+        parts["change_points"] = whole.change_points(line=line)
+    except PinfilmError as error:  # a log too short for these still has a before and an after
+        parts["not_told"] = error
     if options.json:
-        parts = {"before_after": found, "change_points": changes, "savings": avoided}
-        return json.dumps({name: part and part.to_dict() for name, part in parts.items()}, ensure_ascii=False, indent=1)
-    return evidence(found, "" if changes is None else changes.sentence, "" if avoided is None else avoided.sentence)
+        told = {name: str(part) if isinstance(part, PinfilmError) else part.to_dict() for name, part in parts.items()}
+        return json.dumps(told, ensure_ascii=False, indent=1)
+    others = [part for part in parts.values() if part is not found]
+    return evidence(found, *(str(part) if isinstance(part, PinfilmError) else part.sentence for part in others))
 
 
 def arguments(given: list[str] | None) -> argparse.Namespace:

@@ -79,7 +79,7 @@ fn settings<T: Noun>(given: Option<&Bound<'_, PyDict>>) -> PyResult<T> {
 /// >>> import numpy as np, pinfilm
 /// >>> time = np.datetime64("2025-01-01") + np.arange(60) * np.timedelta64(1, "D")
 /// >>> current = np.where(np.arange(60) < 30, 3.0, 2.8) + 0.01 * (np.arange(60) * 7 % 10)
-/// >>> log = pinfilm.CurrentLog(time=time, current_a=current, rules=pinfilm.LogRules(window_h=None))
+/// >>> log = pinfilm.CurrentLog(time=time, current_a=current, rules=pinfilm.LogRules(window_h=0))
 /// >>> round(log.before_after("2025-01-31").saving_pct, 1)
 /// 6.6
 #[pyclass(frozen, module = "pinfilm")]
@@ -482,7 +482,7 @@ fn number<T: Noun>(name: &str, given: &Bound<'_, PyAny>) -> PyResult<f64> {
 /// >>> import numpy as np, pinfilm
 /// >>> time = np.datetime64("2025-01-01") + np.arange(60) * np.timedelta64(1, "D")
 /// >>> quiet = pinfilm.CurrentLog(
-/// ...     time=time, current_a=3.0 + 0.01 * (np.arange(60) * 7 % 10), rules=pinfilm.LogRules(window_h=None)
+/// ...     time=time, current_a=3.0 + 0.01 * (np.arange(60) * 7 % 10), rules=pinfilm.LogRules(window_h=0)
 /// ... )
 /// >>> watch = pinfilm.LogWatch.learn(quiet)
 /// >>> watch = pinfilm.LogWatch.from_json(watch.to_json())

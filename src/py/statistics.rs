@@ -145,6 +145,22 @@ pub fn newey_west_se(
 
 /// Independent numbers that `count` numbers with lag-one autocorrelation `lag1` are worth: n (1 − ρ)/(1 + ρ).
 ///
+/// Parameters
+/// ----------
+/// count : float
+///     Numbers in order, n, above 0.
+/// lag1 : float
+///     Their lag-one autocorrelation ρ, above -1 and below 1.
+///
+/// Raises
+/// ------
+/// InputError
+///     Outside these ranges.
+///
+/// Notes
+/// -----
+/// First-order autoregressive noise, large count (from memory).
+///
 /// Examples
 /// --------
 /// >>> import pinfilm
@@ -167,14 +183,58 @@ fn both(py: Python<'_>, a: &Anything<'_>, b: &Anything<'_>, parameters: usize) -
     Ok((measured, modelled))
 }
 
-/// Coefficient of variation of the root-mean-square error (%): √(Σ(y − ŷ)²/(n − p)) over the mean. ASHRAE Guideline 14-2014.
+/// Coefficient of variation of the root-mean-square error (%): √(Σ(y − ŷ)²/(n − p)) over the mean.
+///
+/// Parameters
+/// ----------
+/// measured, modelled : array_like
+///     Readings and what a model says of them, in one unit.
+/// parameters : int
+///     Parameters of the model, p.
+///
+/// Raises
+/// ------
+/// InputError
+///     For arrays of unlike length, no longer than there are parameters, or with numbers that are not finite.
+///
+/// Notes
+/// -----
+/// ASHRAE Guideline 14-2014, definitions.
+///
+/// Examples
+/// --------
+/// >>> import pinfilm
+/// >>> round(pinfilm.statistics.cv_rmse_pct([10.0, 12.0, 11.0], [10.5, 11.5, 11.0], 1), 3)
+/// 4.545
 #[pyfunction]
 pub fn cv_rmse_pct(py: Python<'_>, measured: Anything<'_>, modelled: Anything<'_>, parameters: usize) -> PyResult<f64> {
     let (measured, modelled) = both(py, &measured, &modelled, parameters)?;
     Ok(PCT.from_si(proof::cv_rmse(&measured, &modelled, parameters)))
 }
 
-/// Normalised mean bias error (%): Σ(y − ŷ)/((n − p) × mean); positive where the model is too low. ASHRAE Guideline 14-2014.
+/// Normalised mean bias error (%): Σ(y − ŷ)/((n − p) × mean); positive where the model is too low.
+///
+/// Parameters
+/// ----------
+/// measured, modelled : array_like
+///     Readings and what a model says of them, in one unit.
+/// parameters : int
+///     Parameters of the model, p.
+///
+/// Raises
+/// ------
+/// InputError
+///     For arrays of unlike length, no longer than there are parameters, or with numbers that are not finite.
+///
+/// Notes
+/// -----
+/// ASHRAE Guideline 14-2014, definitions.
+///
+/// Examples
+/// --------
+/// >>> import pinfilm
+/// >>> round(pinfilm.statistics.nmbe_pct([10.0, 12.0, 11.0], [10.5, 11.0, 11.0], 1), 3)
+/// 2.273
 #[pyfunction]
 pub fn nmbe_pct(py: Python<'_>, measured: Anything<'_>, modelled: Anything<'_>, parameters: usize) -> PyResult<f64> {
     let (measured, modelled) = both(py, &measured, &modelled, parameters)?;
@@ -227,7 +287,14 @@ pub fn savings_uncertainty(
     Ok(fractional_savings_uncertainty(t, factor, cv, share, before, worth, after))
 }
 
-/// Two-sided CUSUM of `values` about `target`, allowance `k` and threshold `h` in the unit of the values.
+/// Two-sided CUSUM of `values` about `target`.
+///
+/// Parameters
+/// ----------
+/// values : array_like
+///     Numbers in order.
+/// target, k, h : float
+///     Target, allowance (0 or more) and threshold (above 0), in the unit of the values.
 ///
 /// Returns
 /// -------

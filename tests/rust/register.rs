@@ -2,9 +2,7 @@
 #![allow(missing_docs, clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::print_stdout)]
 
 use pinfilm::line::{Evaluation, Line};
-use pinfilm::log::evidence::{
-    AvoidedUse, BeforeAfter, ChangePoints, LogRow, LogRules, OilCheck, OilUse, Proof, WatchReport,
-};
+use pinfilm::log::evidence;
 use pinfilm::quantity::{Class, Noun, Row, unit};
 use pinfilm::study::Comparison;
 use std::collections::{BTreeMap, BTreeSet};
@@ -26,26 +24,16 @@ fn results() -> Rows {
     rows_of::<Comparison>().into_iter().filter(keep).collect()
 }
 
-/// Rows of what logs give.
-fn log_results() -> Rows {
-    let groups = [
-        rows_of::<BeforeAfter>(),
-        rows_of::<ChangePoints>(),
-        rows_of::<AvoidedUse>(),
-        rows_of::<WatchReport>(),
-        rows_of::<OilUse>(),
-    ];
-    groups.concat()
-}
-
-/// Rows of what logs and their verdicts are asked with.
-fn log_settings() -> Rows {
-    [rows_of::<LogRules>(), rows_of::<Proof>(), rows_of::<LogRow>(), rows_of::<OilCheck>()].concat()
+/// Rows of what logs are asked with, and of what they give.
+fn of_logs(asked: bool) -> Rows {
+    const ASKED: [&str; 4] = ["row.", "rules.", "proof.", "oil_check."];
+    let is_asked = |path: &str| ASKED.iter().any(|group| path.starts_with(group));
+    evidence::register().into_iter().filter(|(path, _)| is_asked(path) == asked).collect()
 }
 
 /// Every row of lines and logs.
 fn everything() -> Rows {
-    [rows_of::<Comparison>(), log_results(), log_settings()].concat()
+    [rows_of::<Comparison>(), of_logs(false), of_logs(true)].concat()
 }
 
 fn is_number(row: &Row) -> bool {
@@ -111,7 +99,7 @@ fn every_computed_number_has_formula_and_source() {
             _ => None,
         }
     };
-    none(complaints([results(), log_results()].concat(), wrong));
+    none(complaints([results(), of_logs(false)].concat(), wrong));
 }
 
 #[test]
@@ -160,7 +148,7 @@ fn defaults_say_how_well_they_are_founded() {
         let chosen = CHOICES.iter().any(|(name, _)| *name == row.name);
         (unfounded && !neutral(row) && !chosen).then(|| format!("default {} has neither class nor source", row.default))
     };
-    none(complaints([rows_of::<Line>(), log_settings()].concat(), wrong));
+    none(complaints([rows_of::<Line>(), of_logs(true)].concat(), wrong));
 }
 
 #[test]

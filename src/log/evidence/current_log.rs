@@ -158,7 +158,7 @@ impl CurrentLog {
         let mut notes = Vec::new();
         let mut names: Vec<&'static str> = self.covariates.iter().map(|x| x.name).collect();
         drop_still(&mut log, &mut names, &mut notes);
-        Ok(Series { logged: self.logged, zone, log, names, window: given.window, cleaning, notes })
+        Ok(Series { logged: self.logged, zone, log, names, window: rules.window, cleaning, notes })
     }
 
     /// The rules with what the line knows put where they are silent.
@@ -182,7 +182,7 @@ impl CurrentLog {
             warm_up: warm_up.unwrap_or(WARM_UP.0),
             long_stop: given.long_stop,
             gaps_are_stops: given.gaps_are_stops,
-            window: given.window,
+            window: (given.window > 0.0).then_some(given.window),
             window_start,
             coverage: given.coverage,
             display_step,

@@ -32,6 +32,28 @@ pub use watching::*;
 pub use zone::{ClockRows, Moment, Zone};
 
 use crate::quantity::unit::{A, KW, Unit};
+use crate::quantity::{Noun, Row};
+
+/// Rows of everything that logs are asked with and answer, under the names of their groups.
+pub fn register() -> Vec<(String, &'static Row)> {
+    fn of<T: Noun>() -> Vec<(String, &'static Row)> {
+        let mut rows = Vec::new();
+        T::register(T::GROUP.into(), &Row::BLANK, &mut rows);
+        rows
+    }
+    let groups = [
+        of::<LogRow>(),
+        of::<LogRules>(),
+        of::<Proof>(),
+        of::<OilCheck>(),
+        of::<BeforeAfter>(),
+        of::<ChangePoints>(),
+        of::<AvoidedUse>(),
+        of::<WatchReport>(),
+        of::<OilUse>(),
+    ];
+    groups.concat()
+}
 
 impl LoggedAs {
     /// The unit of the readings.

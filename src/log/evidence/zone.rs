@@ -53,6 +53,8 @@ impl Zone {
         let mut rows = ClockRows::default();
         let falls = stamps.windows(2).filter(|w| w[1] < w[0]).count();
         let backwards = 2 * falls > stamps.len();
+        // a logger by the hour shows the hour that comes twice as one stamp twice
+        let by_the_hour = usual_step(stamps) >= 3600 * SECOND;
         let mut times = vec![0; stamps.len()];
         let mut before: Option<i64> = None;
         // offsets hold for a while: a row in the same quarter of an hour needs no look into the database
@@ -80,7 +82,8 @@ impl Zone {
                 }
                 AmbiguousOffset::Fold { before: first, after: second } => {
                     rows.repeated_hour += 1;
-                    if before.is_some_and(|before| less(first) < before) { less(second) } else { less(first) }
+                    let again = |before: i64| less(first) < before || by_the_hour && less(first) == before;
+                    if before.is_some_and(again) { less(second) } else { less(first) }
                 }
             };
             before = Some(times[row]);
@@ -139,6 +142,13 @@ fn nanoseconds(time: Timestamp) -> i64 {
     i64::try_from(time.as_nanosecond()).unwrap_or(i64::MAX)
 }
 
+/// Median of the steps between unlike stamps, ns; 0 where there are none.
+fn usual_step(stamps: &[i64]) -> i64 {
+    let mut steps: Vec<i64> = stamps.windows(2).map(|w| w[1].abs_diff(w[0]) as i64).filter(|step| *step > 0).collect();
+    let middle = steps.len() / 2;
+    if steps.is_empty() { 0 } else { *steps.select_nth_unstable(middle).1 }
+}
+
 /// A stamp as the face of a clock.
 fn clock(stamp: i64) -> Option<DateTime> {
     Timestamp::from_nanosecond(i128::from(stamp)).ok().map(|at| TimeZone::UTC.to_datetime(at))
@@ -168,6 +178,15 @@ mod tests {
         let mut found = zone.utc(&backwards).0;
         found.reverse();
         assert_eq!(found, utc);
+    }
+
+    #[test]
+    fn a_logger_by_the_hour_shows_one_stamp_twice() {
+        let zone = Zone::named(Some("Europe/Vienna")).unwrap();
+        let start = stamp("2025-10-26T00:00");
+        let (utc, rows) = zone.utc(&[0, 1, 2, 2, 3, 4].map(|hour| start + hour * HOUR));
+        assert!(utc.windows(2).all(|w| w[1] - w[0] == HOUR), "{utc:?}");
+        assert_eq!(rows.repeated_hour, 2);
     }
 
     #[test]

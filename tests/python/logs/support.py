@@ -15,7 +15,7 @@ NORMAL = statistics.NormalDist()
 
 def philox(counter: tuple[int, int, int, int], key: tuple[int, int]) -> int:
     """First word of Philox4x32-10. Source: Salmon, Moraes, Dror and Shaw (2011)."""
-    a, b, c, d = counter
+    a, b, c, d = map(int, counter)
     k, m = key
     for _ in range(10):
         p, q = 0xD2511F53 * a, 0xCD9E8D57 * c
@@ -47,7 +47,7 @@ def days(count: int, start: str = "2025-01-01") -> Any:
 
 def single() -> pinfilm.LogRules:
     """Rules that keep single readings, for logs that are daily means already."""
-    return pinfilm.LogRules(window_h=None)
+    return pinfilm.LogRules(window_h=0)
 
 
 def daily(readings: Any, load: Any = None, **columns: Any) -> pinfilm.CurrentLog:

@@ -16,14 +16,16 @@ MINUTE = np.timedelta64(1, "m")
 rows = st.lists(
     st.tuples(
         st.one_of(st.just(10), st.just(10), st.integers(-3000, 3000), st.sampled_from([0, -60, 60, 10**9])),
-        st.one_of(st.floats(1, 4), st.floats(1, 4), st.sampled_from([0.0, -1.0, float("nan"), float("inf"), 1e300, 5e-324])),
+        st.one_of(
+            st.floats(1, 4), st.floats(1, 4), st.sampled_from([0.0, -1.0, float("nan"), float("inf"), 1e300, 5e-324])
+        ),
         st.one_of(st.floats(0, 120), st.sampled_from([float("nan"), float("-inf"), 100.0])),
     ),
     max_size=300,
 )
 rules = st.builds(
     LogRules,
-    window_h=st.sampled_from([None, 0.5, 2.0, 24.0]),
+    window_h=st.sampled_from([0.0, 0.5, 2.0, 24.0]),
     no_load_current_a=st.sampled_from([None, 1.8]),
     gaps_are_stops=st.booleans(),
     may_be_negative=st.booleans(),
@@ -95,7 +97,7 @@ def test_stamps_that_are_no_dates(stamps: list[str]) -> None:
 
 @given(rows)
 def test_order_does_not_matter_to_a_zone_without_changes(table: Any) -> None:
-    rules = LogRules(window_h=None, display_step_a=0.01)
+    rules = LogRules(window_h=0, display_step_a=0.01)
     steps = [(abs(row[0]) + 1, row[1], row[2]) for row in table]
     log = log_of(steps, rules, "UTC")
     back = {name: np.asarray(column)[::-1] for name, column in _columns(steps).items()}
@@ -113,5 +115,3 @@ def _columns(table: list[tuple[int, float, float]]) -> dict[str, Any]:
     steps = np.cumsum([0, *(row[0] for row in table)])[:-1]
     time = np.datetime64("2025-03-28T20:00") + steps * MINUTE
     return {"time": time, "current_a": [row[1] for row in table], "load_pct": [row[2] for row in table]}
-
-

@@ -89,13 +89,14 @@ def test_statistics_refuse_what_they_cannot_do() -> None:
 
 
 def building() -> tuple[CurrentLog, float]:
-    """A building's meter by day; its load is what the weather asks for. Source and licence: tests/data/building_meter.txt."""
+    """A building's meter by day; load is what the weather asks for. Source, licence: tests/data/building_meter.txt."""
     rows = np.genfromtxt(DATA / "building_meter.csv", delimiter=",", skip_header=1, dtype=None, encoding="utf-8")
     time = [row[0] for row in rows]
     energy, warmth = (np.array([row[k] for row in rows]) for k in (1, 2))
     heating, cooling = np.maximum(60 - warmth, 0), np.maximum(warmth - 65, 0)
-    load = heating / heating.sum() + cooling / cooling.sum()
-    rules = LogRules(window_h=None)
+    # half of the weather's part of a year is heating, half cooling, as the source says
+    load = heating / heating[:365].sum() + cooling / cooling[:365].sum()
+    rules = LogRules(window_h=0)
     log = CurrentLog(time=time, power_kw=energy / 24, load_pct=1e4 * load, time_zone="America/Chicago", rules=rules)
     return log, 10.0
 
@@ -116,7 +117,9 @@ def test_a_building_whose_saving_is_known() -> None:
     predicted = fit.predict(columns[after])
     share = 100 * (predicted.sum() - means["power_kw"][after].sum()) / predicted.sum()
     assert avoided.avoided_pct == pytest.approx(share, rel=1e-9)
-    assert avoided.cv_rmse_pct == pytest.approx(100 * np.sqrt(fit.mse_resid) / means["power_kw"][before].mean(), rel=1e-9)
+    assert avoided.cv_rmse_pct == pytest.approx(
+        100 * np.sqrt(fit.mse_resid) / means["power_kw"][before].mean(), rel=1e-9
+    )
     assert avoided.money is None and avoided.avoided_kwh_per_year is None
 
 
@@ -137,7 +140,9 @@ def test_a_demo_line_by_current_and_by_power() -> None:
     assert by_power.pull.error_motor_pct < found.pull.error_motor_pct
     assert by_power.pull.pull_saving_low_pct < demo.pull_saving_pct < by_power.pull.pull_saving_high_pct
     # a measured no-load current is worth more than the nameplate
-    measured = demo.line.replace({"drive.no_load_current_a": round(pinfilm.evaluate(demo.line).drive.no_load_current_a, 3)})
+    measured = demo.line.replace(
+        {"drive.no_load_current_a": round(pinfilm.evaluate(demo.line).drive.no_load_current_a, 3)}
+    )
     known = demo.log().before_after(demo.changed, line=measured)
     assert known.pull is not None and known.pull.error_motor_pct < found.pull.error_motor_pct
     assert "no_load_current_unknown" not in codes(known)
@@ -162,7 +167,7 @@ def test_without_a_line_current_stays_current() -> None:
 
 def test_quick_form_of_the_active_current() -> None:
     reading = np.where(np.arange(80) < 40, 3.0, 2.8) + 1e-4 * (np.arange(80) * 7 % 10 - 4.5)
-    rules = LogRules(window_h=None, no_load_current_a=1.8)
+    rules = LogRules(window_h=0, no_load_current_a=1.8)
     found = CurrentLog(time=days(80), current_a=reading, rules=rules).before_after("2025-02-10T00:00")
     assert found.saving_pct == pytest.approx(6.6667, abs=0.01)
     assert found.active_saving_pct == pytest.approx(10.634956, abs=0.02)
@@ -273,7 +278,10 @@ def test_weekly_hand_readings() -> None:
     small = CurrentLog(time=time, current_a=np.where(np.arange(26) < 13, 3.0, 2.95) + rough, rules=single())
     large = CurrentLog(time=time, current_a=np.where(np.arange(26) < 13, 3.0, 2.6) + rough, rules=single())
     day = "2025-04-05"
-    assert small.before_after(day).verdict == "nothing_seen" and "on each side would show" in small.before_after(day).sentence
+    assert (
+        small.before_after(day).verdict == "nothing_seen"
+        and "on each side would show" in small.before_after(day).sentence
+    )
     found = large.before_after(day)
     assert found.verdict == "saving" and found.placebo_agrees is None
     assert "too short to try the same" in found.sentence

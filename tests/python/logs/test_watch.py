@@ -57,7 +57,7 @@ def test_stories_are_told(story: str, cause: str) -> None:
 
 def test_a_heavier_load_is_no_alarm() -> None:
     report = year(3, "heavy").watch(QUIET)
-    assert report.load_change_readings > 50
+    assert report.load_change_readings > 40
     assert not any(alarm.readings > 30 for alarm in report.alarms)
 
 
