@@ -134,7 +134,7 @@ def flags(values: Any, name: str) -> NDArray[np.bool_]:
     if not np.isin(as_numbers, (0.0, 1.0)).all():
         message = f"{name} holds something other than true and false, or 1 and 0: say for each row whether the line ran"
         raise _refuse(message, name, limit="true or false, 1 or 0")
-    return as_numbers == 1.0
+    return np.asarray(as_numbers == 1.0)
 
 
 def date(given: Any, field: str) -> str:

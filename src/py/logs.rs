@@ -25,6 +25,39 @@ impl<'a, 'py> FromPyObject<'a, 'py> for Anything<'py> {
     }
 }
 
+/// An object whose Python type says less than this hint.
+macro_rules! hinted {
+    ($($(#[doc = $doc:literal])+ $name:ident => $hint:expr;)+) => { $(
+        $(#[doc = $doc])+
+        pub struct $name<'py>(Bound<'py, PyAny>);
+
+        impl<'py> IntoPyObject<'py> for $name<'py> {
+            type Target = PyAny;
+            type Output = Bound<'py, PyAny>;
+            type Error = PyErr;
+            #[cfg(feature = "stubs")]
+            const OUTPUT_TYPE: pyo3::inspect::PyStaticExpr = $hint;
+            fn into_pyobject(self, _: Python<'py>) -> PyResult<Self::Output> {
+                Ok(self.0)
+            }
+        }
+    )+ };
+}
+hinted! {
+    /// Arrays by name.
+    Arrays => pyo3::type_hint_subscript!(
+        pyo3::type_hint_identifier!("builtins", "dict"),
+        pyo3::type_hint_identifier!("builtins", "str"),
+        pyo3::type_hint_identifier!("typing", "Any")
+    );
+    /// What pickle asks for: a function and its arguments.
+    Recipe => pyo3::type_hint_subscript!(
+        pyo3::type_hint_identifier!("builtins", "tuple"),
+        pyo3::type_hint_identifier!("typing", "Any"),
+        pyo3::type_hint_identifier!("typing", "Any")
+    );
+}
+
 /// The Python module that knows data frames, files and dates.
 pub fn reading(py: Python<'_>) -> PyResult<Bound<'_, PyModule>> {
     py.import("pinfilm._reading")
@@ -262,7 +295,7 @@ impl CurrentLog {
 
     /// The clean means as a dict of NumPy arrays: time (UTC), the reading, covariates, rows in each mean.
     #[pyo3(signature = (*, line = None))]
-    fn means<'py>(&self, py: Python<'py>, line: Option<&classes::Line>) -> PyResult<Bound<'py, PyDict>> {
+    fn means<'py>(&self, py: Python<'py>, line: Option<&classes::Line>) -> PyResult<Arrays<'py>> {
         let Means { times, readings, covariates, rows } = py.detach(|| self.0.means(line.map(|line| &line.0)))?;
         let found = PyDict::new(py);
         let times = PyArray1::from_vec(py, times);
@@ -273,7 +306,7 @@ impl CurrentLog {
         }
         let rows: Vec<i64> = rows.into_iter().map(|rows| rows as i64).collect();
         found.set_item("rows", PyArray1::from_vec(py, rows))?;
-        Ok(found)
+        Ok(Arrays(found.into_any()))
     }
 
     /// The days on which the level changed. A change point proposes a date; `before_after` proves it.
@@ -450,7 +483,7 @@ impl CurrentLog {
     fn __deepcopy__(&self, _memo: &Bound<'_, PyAny>) -> Self {
         CurrentLog(self.0.clone())
     }
-    fn __reduce__<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyTuple>> {
+    fn __reduce__<'py>(slf: &Bound<'py, Self>) -> PyResult<Recipe<'py>> {
         let (py, log) = (slf.py(), &slf.get().0);
         let columns = PyDict::new(py);
         let time = PyArray1::from_slice(py, &log.stamps).call_method1("view", ("datetime64[ns]",))?;
@@ -465,7 +498,8 @@ impl CurrentLog {
         columns.set_item("time_zone", log.time_zone.as_deref())?;
         columns.set_item("rules", Py::new(py, classes::LogRules(log.rules.clone()))?)?;
         columns.set_item("name", &log.name)?;
-        PyTuple::new(py, [reading(py)?.getattr("remade")?, PyTuple::new(py, [columns])?.into_any()])
+        let parts = [reading(py)?.getattr("remade")?, PyTuple::new(py, [columns])?.into_any()];
+        Ok(Recipe(PyTuple::new(py, parts)?.into_any()))
     }
 }
 

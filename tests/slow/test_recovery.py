@@ -1,6 +1,7 @@
 """Two hundred invented years of a demo line: how often the stated interval holds the truth.
 
-Minutes; `nox -s slow` runs it. A 90 % interval must hold it in 165 to 192 of 200 logs: the range of a binomial count at .05 and 99.95 %.
+Minutes; `nox -s slow` runs it. A 90 % interval must hold it in
+165 to 192 of 200 logs: the range of a binomial count at .05 and 99.95 %.
 """
 
 from __future__ import annotations
