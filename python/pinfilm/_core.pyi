@@ -1622,7 +1622,7 @@ class CurrentLog:
     >>> import numpy as np, pinfilm
     >>> time = np.datetime64("2025-01-01") + np.arange(60) * np.timedelta64(1, "D")
     >>> current = np.where(np.arange(60) < 30, 3.0, 2.8) + 0.01 * (np.arange(60) * 7 % 10)
-    >>> log = pinfilm.CurrentLog(time=time, current_a=current, rules=pinfilm.LogRules(window_h=None))
+    >>> log = pinfilm.CurrentLog(time=time, current_a=current, rules=pinfilm.LogRules(window_h=0))
     >>> round(log.before_after("2025-01-31").saving_pct, 1)
     6.6
     """
@@ -1632,7 +1632,7 @@ class CurrentLog:
     def __hash__(self, /) -> int: ...
     def __len__(self, /) -> int: ...
     def __new__(cls, /, *, time: Any, current_a: Any | None = None, power_kw: Any | None = None, load_pct: Any | None = None, load_kg_per_m: Any | None = None, speed_m_per_min: Any | None = None, temperature_c: Any | None = None, running: Any | None = None, time_zone: str | None = None, rules: LogRules | None = None, name: str | None = None) -> CurrentLog: ...
-    def __reduce__(self, /) -> tuple: ...
+    def __reduce__(self, /) -> tuple[Any, Any]: ...
     def __repr__(self, /) -> str: ...
     def before_after(self, changed: Any, /, *, line: Line | None = None, **settings: "object") -> BeforeAfter:
         """
@@ -1709,7 +1709,7 @@ class CurrentLog:
         """
         What was logged: ``"current_a"`` or ``"power_kw"``.
         """
-    def means(self, /, *, line: Line | None = None) -> dict:
+    def means(self, /, *, line: Line | None = None) -> dict[str, Any]:
         """
         The clean means as a dict of NumPy arrays: time (UTC), the reading, covariates, rows in each mean.
         """
@@ -1785,14 +1785,15 @@ class CurrentLog:
         """
         IANA name of the zone of its clock.
         """
-    def watch(self, quiet_until: Any, /, *, line: Line | None = None) -> WatchReport:
+    def watch(self, quiet_until: Any, /, *, quiet_from: Any | None = None, line: Line | None = None) -> WatchReport:
         """
         Watch the log from a day on, against what the line drew until then.
 
         Parameters
         ----------
-        quiet_until : date, datetime or str
-            End of the period from which the baseline is learnt; it needs 30 means or more.
+        quiet_until, quiet_from : date, datetime or str
+            The period from which the baseline is learnt; it needs 30 means or more. `quiet_from` not given: from the
+            beginning of the log.
         line : Line, optional
             For the cleaning.
 
@@ -3696,9 +3697,9 @@ class LogRules:
         left out after a long stop; not given: 60, and 180 for ovens and freezers
         """
     @property
-    def window_h(self, /) -> float | None:
+    def window_h(self, /) -> float:
         """
-        length of the means; none to keep single readings
+        length of the means; 0 to keep single readings
         """
 
 @final
@@ -3711,7 +3712,7 @@ class LogWatch:
     >>> import numpy as np, pinfilm
     >>> time = np.datetime64("2025-01-01") + np.arange(60) * np.timedelta64(1, "D")
     >>> quiet = pinfilm.CurrentLog(
-    ...     time=time, current_a=3.0 + 0.01 * (np.arange(60) * 7 % 10), rules=pinfilm.LogRules(window_h=None)
+    ...     time=time, current_a=3.0 + 0.01 * (np.arange(60) * 7 % 10), rules=pinfilm.LogRules(window_h=0)
     ... )
     >>> watch = pinfilm.LogWatch.learn(quiet)
     >>> watch = pinfilm.LogWatch.from_json(watch.to_json())
@@ -7197,7 +7198,14 @@ def current_from_power_a(shaft_power_kw: Floats, rated_power_kw: Floats, rated_v
 
 def cusum(values: Any, target: SupportsFloat | SupportsIndex, k: SupportsFloat | SupportsIndex, h: SupportsFloat | SupportsIndex) -> tuple[Incomplete, Incomplete, list[int]]:
     """
-    Two-sided CUSUM of `values` about `target`, allowance `k` and threshold `h` in the unit of the values.
+    Two-sided CUSUM of `values` about `target`.
+
+    Parameters
+    ----------
+    values : array_like
+        Numbers in order.
+    target, k, h : float
+        Target, allowance (0 or more) and threshold (above 0), in the unit of the values.
 
     Returns
     -------
@@ -7218,7 +7226,29 @@ def cusum(values: Any, target: SupportsFloat | SupportsIndex, k: SupportsFloat |
 
 def cv_rmse_pct(measured: Any, modelled: Any, parameters: SupportsIndex) -> float:
     """
-    Coefficient of variation of the root-mean-square error (%): √(Σ(y − ŷ)²/(n − p)) over the mean. ASHRAE Guideline 14-2014.
+    Coefficient of variation of the root-mean-square error (%): √(Σ(y − ŷ)²/(n − p)) over the mean.
+
+    Parameters
+    ----------
+    measured, modelled : array_like
+        Readings and what a model says of them, in one unit.
+    parameters : int
+        Parameters of the model, p.
+
+    Raises
+    ------
+    InputError
+        For arrays of unlike length, no longer than there are parameters, or with numbers that are not finite.
+
+    Notes
+    -----
+    ASHRAE Guideline 14-2014, definitions.
+
+    Examples
+    --------
+    >>> import pinfilm
+    >>> round(pinfilm.statistics.cv_rmse_pct([10.0, 12.0, 11.0], [10.5, 11.5, 11.0], 1), 3)
+    4.545
     """
 
 def demand_ul_per_joint_h(loss_rate_per_h: Floats, capacity_ul: Floats, target_fill: Floats | None = None) -> FloatsOut:
@@ -7418,6 +7448,22 @@ def eccentricity_short(sommerfeld: Floats, length_to_diameter: Floats) -> Floats
 def effective_sample_size(count: SupportsFloat | SupportsIndex, lag1: SupportsFloat | SupportsIndex) -> float:
     """
     Independent numbers that `count` numbers with lag-one autocorrelation `lag1` are worth: n (1 − ρ)/(1 + ρ).
+
+    Parameters
+    ----------
+    count : float
+        Numbers in order, n, above 0.
+    lag1 : float
+        Their lag-one autocorrelation ρ, above -1 and below 1.
+
+    Raises
+    ------
+    InputError
+        Outside these ranges.
+
+    Notes
+    -----
+    First-order autoregressive noise, large count (from memory).
 
     Examples
     --------
@@ -8260,7 +8306,29 @@ def newey_west_se(values: Any, lags: SupportsIndex, *, columns: SupportsGetItem[
 
 def nmbe_pct(measured: Any, modelled: Any, parameters: SupportsIndex) -> float:
     """
-    Normalised mean bias error (%): Σ(y − ŷ)/((n − p) × mean); positive where the model is too low. ASHRAE Guideline 14-2014.
+    Normalised mean bias error (%): Σ(y − ŷ)/((n − p) × mean); positive where the model is too low.
+
+    Parameters
+    ----------
+    measured, modelled : array_like
+        Readings and what a model says of them, in one unit.
+    parameters : int
+        Parameters of the model, p.
+
+    Raises
+    ------
+    InputError
+        For arrays of unlike length, no longer than there are parameters, or with numbers that are not finite.
+
+    Notes
+    -----
+    ASHRAE Guideline 14-2014, definitions.
+
+    Examples
+    --------
+    >>> import pinfilm
+    >>> round(pinfilm.statistics.nmbe_pct([10.0, 12.0, 11.0], [10.5, 11.0, 11.0], 1), 3)
+    2.273
     """
 
 def npv(rate: Floats, cash_flows: Floats) -> FloatsOut:
@@ -9564,15 +9632,15 @@ def voltage_drop_v(current_a: Floats, length_m: Floats, area_mm2: Floats, conduc
     2.66
     """
 
-def watch_many(logs: SupportsGetItem[int, CurrentLog], quiet_until: Any, *, lines: SupportsGetItem[int, Line | None] | None = None, threads: SupportsIndex | None = None, progress: Any | None = None) -> list[Any]:
+def watch_many(logs: SupportsGetItem[int, CurrentLog], quiet_until: Any, *, quiet_from: Any | None = None, lines: SupportsGetItem[int, Line | None] | None = None, threads: SupportsIndex | None = None, progress: Any | None = None) -> list[Any]:
     """
     Watch many logs in parallel; one that fails stops no other.
 
     Parameters
     ----------
     logs : sequence of CurrentLog
-    quiet_until : date, datetime or str
-        End of the quiet period of all of them.
+    quiet_until, quiet_from : date, datetime or str
+        The quiet period of all of them.
     lines : sequence of Line or None, optional
         A line for each log.
     threads : int, optional
