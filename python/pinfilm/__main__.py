@@ -182,7 +182,10 @@ def evidence(found: BeforeAfter, *more: str) -> str:
 
 def log(options: argparse.Namespace) -> str:
     """Return what a log says of a change, as text or JSON."""
-    line = None if options.survey is None else Line.from_toml(options.survey)
+    try:
+        line = None if options.survey is None else Line.from_toml(options.survey)
+    except OSError as error:
+        raise OSError(error.errno, error.strerror or str(error), str(options.survey)) from None
     names = {ours: theirs for ours in COLUMNS if (theirs := getattr(options, ours)) is not None}
     rules = LogRules(no_load_current_a=options.no_load_a) if options.no_load_a is not None else None
     whole = CurrentLog.read(

@@ -114,7 +114,7 @@ fn settings<T: Noun>(given: Option<&Bound<'_, PyDict>>) -> PyResult<T> {
 /// >>> current = np.where(np.arange(60) < 30, 3.0, 2.8) + 0.01 * (np.arange(60) * 7 % 10)
 /// >>> log = pinfilm.CurrentLog(time=time, current_a=current, rules=pinfilm.LogRules(window_h=0))
 /// >>> round(log.before_after("2025-01-31").saving_pct, 1)
-/// 6.6
+/// 6.5
 #[pyclass(frozen, module = "pinfilm")]
 pub struct CurrentLog(Core);
 

@@ -109,9 +109,13 @@ def test_stamps_with_an_offset_and_by_a_clock_are_the_same_log(kind: str) -> Non
     with_offset = CurrentLog(time=OFFSETS[kind](utc), current_a=reading, time_zone="Europe/Vienna")
     assert meant(by_clock) == meant(with_offset)
     assert by_clock.cleaning().repeated_hour == 2 and by_clock.cleaning().skipped_hour == 0
-    # and a bare clock is mended by what its stamps show
-    bare = CurrentLog(time=clock, current_a=reading).cleaning()
-    assert bare.clock_shifts >= 1 and bare.pieces == 1 and bare.kept == utc.size
+
+
+def test_a_bare_clock_is_mended_by_what_its_stamps_show() -> None:
+    utc = np.datetime64("2025-10-25T00:00") + np.arange(300) * np.timedelta64(10, "m")
+    clock = utc + np.timedelta64(60, "m") + (utc < np.datetime64("2025-10-26T01:00")) * np.timedelta64(60, "m")
+    found = CurrentLog(time=clock, current_a=2.0 + 0.01 * (np.arange(300) % 7), rules=LogRules(window_h=0)).cleaning()
+    assert (found.clock_shifts, found.pieces, found.kept, found.duplicates_averaged) == (1, 1, 300, 0)
 
 
 def test_a_logger_that_stays_on_winter_time_is_told() -> None:

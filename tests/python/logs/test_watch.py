@@ -9,7 +9,7 @@ import numpy as np
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
-from support import days, normal, single
+from invented_days import days, normal, single
 
 import pinfilm
 from pinfilm import CurrentLog, InputError, LogWatch, WatchReport, watch_many
