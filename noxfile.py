@@ -103,10 +103,12 @@ def tables(session: nox.Session) -> None:
     session.run("cargo", "test", "--locked", *tests, external=True, env={"RUSTFLAGS": None, "PINFILM_TABLES": "write"})
 
 
-@nox.session(venv_backend="none")
+@nox.session
 def slow(session: nox.Session) -> None:
-    """Recovery of known parameters by walkers; minutes, not part of the checks."""
+    """Recovery of known parameters by walkers, of known savings from invented logs; minutes, not part of the checks."""
     cargo(session, "test", "--release", "--locked", "--test", "cases", "--", "--ignored", "--nocapture")
+    develop(session, "test")
+    session.run("python", "-m", "pytest", "-s", "tests/slow")
 
 
 @nox.session
@@ -116,3 +118,5 @@ def bench(session: nox.Session) -> None:
     session.install(*MATURIN, *PROJECT["project"]["dependencies"])
     session.run("maturin", "develop", "--release", "--locked", env={"RUSTFLAGS": None})
     session.run("python", "benches/boundary.py")
+    session.install("ruptures")
+    session.run("python", "benches/change_points.py")

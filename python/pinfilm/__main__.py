@@ -1,4 +1,4 @@
-"""Evaluate a survey, or one of the invented demo lines, and print what matters.
+"""Evaluate a survey, one of the invented demo lines, or a current log, and print what matters.
 
 Exit codes: 0 done, 1 a survey that cannot be read or computed, 2 wrong usage.
 """
@@ -16,7 +16,22 @@ from collections.abc import Iterable
 from pathlib import Path
 
 from . import examples
-from ._core import Caution, Comparison, Evaluation, Line, Warning, compare, evaluate
+from ._core import (
+    AvoidedUse,
+    BeforeAfter,
+    Caution,
+    ChangePoints,
+    Comparison,
+    CurrentLog,
+    Evaluation,
+    Line,
+    LogNote,
+    LogRules,
+    Warning,
+    compare,
+    evaluate,
+    register,
+)
 from .errors import PinfilmError, PinfilmRangeWarning
 
 WIDTH = 100
@@ -45,6 +60,40 @@ SHOWN = (
     "supply.dripped_share",
 )
 ITEMS = ("oil", "application_labour", "energy", "cleaning", "downtime", "chain", "sprockets", "waste", "upkeep")
+#: Columns of a log that may have another name in the file.
+COLUMNS = ("time", "current_a", "power_kw", "load_pct", "load_kg_per_m", "speed_m_per_min", "temperature_c", "running")
+#: What is shown of a comparison of two periods of a log.
+LOG_SHOWN = (
+    "means_before",
+    "means_after",
+    "means_left_out",
+    "level_before_a",
+    "level_before_kw",
+    "difference_a",
+    "difference_kw",
+    "saving_pct",
+    "saving_low_pct",
+    "saving_high_pct",
+    "lag1",
+    "degrees",
+    "placebo_splits",
+    "placebo_rank",
+    "detectable_pct",
+    "needed_days",
+    "active_saving_pct",
+    "pull.pull_saving_pct",
+    "pull.pull_saving_low_pct",
+    "pull.pull_saving_high_pct",
+    "pull.error_log_pct",
+    "pull.error_motor_pct",
+    "pull.motor_load",
+    "pin_share_pct",
+    "halved_all_pct",
+)
+LOG_CAUTION = Caution(
+    code="clamp",
+    message="Clamps and meters are fitted by people licensed for it, on a locked-out drive; local codes decide.",
+)
 COST = (*(f"cost.{item}" for item in ITEMS), "cost.total_per_year")
 CHANGE = (
     *(f"saving_items.{item}" for item in ITEMS),
@@ -87,7 +136,7 @@ def place(result: Evaluation | Comparison, path: str) -> str:
     return path.format(thinnest=ratios.index(min(ratios)) if ratios else 0)
 
 
-def wrapped(title: str, items: Iterable[Warning | Caution]) -> str:
+def wrapped(title: str, items: Iterable[Warning | Caution | LogNote]) -> str:
     """Return sentences with their codes, wrapped under a title."""
     lines = [
         textwrap.fill(f"[{item.code}] {item.message}", WIDTH, initial_indent="  ", subsequent_indent="    ")
@@ -112,6 +161,52 @@ def summary(now: Evaluation, change: Comparison | None) -> str:
     return "\n\n".join(parts)
 
 
+def evidence(found: BeforeAfter, *more: str) -> str:
+    """Return everything that is printed of a log."""
+    rows = {row["path"]: row for row in register()}
+    values = found.to_dict()
+    values |= {f"pull.{name}": value for name, value in (values["pull"] or {}).items()}
+    lines = []
+    for name in LOG_SHOWN:
+        if (value := values.get(name)) is None:
+            continue
+        row = rows[f"before_after.{name}"]
+        start = f"{name:<32} {value:>11.6g} {row['unit']:<11}"
+        means = textwrap.wrap(row["means"], WIDTH - len(start) - 1)
+        lines += [f"{start} {means[0]}", *(f"{'':<{len(start)}} {rest}" for rest in means[1:])]
+    verdict = "\n".join(textwrap.fill(text, WIDTH) for text in (found.sentence, *more, found.cleaning.sentence))
+    return "\n\n".join(
+        [verdict, "\n".join(lines), wrapped("Read it with:", found.notes), wrapped("Cautions:", [LOG_CAUTION])]
+    )
+
+
+def log(options: argparse.Namespace) -> str:
+    """Return what a log says of a change, as text or JSON."""
+    try:
+        line = None if options.survey is None else Line.from_toml(options.survey)
+    except OSError as error:
+        raise OSError(error.errno, error.strerror or str(error), str(options.survey)) from None
+    names = {ours: theirs for ours in COLUMNS if (theirs := getattr(options, ours)) is not None}
+    rules = LogRules(no_load_current_a=options.no_load_a) if options.no_load_a is not None else None
+    whole = CurrentLog.read(
+        options.file, columns=names, time_format=options.time_format, time_zone=options.time_zone, rules=rules
+    )
+    asked = {} if options.confidence_pct is None else {"confidence_pct": options.confidence_pct}
+    found = whole.before_after(options.changed, line=line, **asked)
+    parts: dict[str, BeforeAfter | ChangePoints | AvoidedUse | PinfilmError] = {"before_after": found}
+    try:
+        if line is not None or whole.logged == "power_kw":
+            parts["savings"] = whole.savings(options.changed, line=line, **asked)
+        parts["change_points"] = whole.change_points(line=line)
+    except PinfilmError as error:  # a log too short for these still has a before and an after
+        parts["not_told"] = error
+    if options.json:
+        told = {name: str(part) if isinstance(part, PinfilmError) else part.to_dict() for name, part in parts.items()}
+        return json.dumps(told, ensure_ascii=False, indent=1)
+    others = [part for part in parts.values() if part is not found]
+    return evidence(found, *(str(part) if isinstance(part, PinfilmError) else part.sentence for part in others))
+
+
 def arguments(given: list[str] | None) -> argparse.Namespace:
     """Return what the command line asks for; leaves with code 2 where it is wrong."""
     parser = argparse.ArgumentParser(prog="python -m pinfilm", description=__doc__.split("\n")[0] if __doc__ else None)
@@ -122,7 +217,19 @@ def arguments(given: list[str] | None) -> argparse.Namespace:
     study = commands.add_parser("study", help="a survey file, and a proposed one where given")
     study.add_argument("now", type=Path, help="survey of the line as it is (TOML)")
     study.add_argument("proposed", type=Path, nargs="?", help="survey of the line as proposed (TOML)")
-    for command in (demo, study):
+    logged = commands.add_parser("log", help="a current log: what changed on a day, how sure that is, what it is worth")
+    logged.add_argument("file", type=Path, help="CSV or Parquet file")
+    logged.add_argument("--changed", required=True, help="day of the change: 2025-06-02")
+    logged.add_argument("--survey", type=Path, help="survey of the line (TOML): turns current into pull and energy")
+    logged.add_argument("--time-zone", help="zone of the logger's clock: Europe/Vienna")
+    logged.add_argument("--time-format", help="how the file writes time, where that is not plain: %%m/%%d/%%Y %%H:%%M")
+    logged.add_argument(
+        "--confidence-pct", type=float, default=None, help="confidence of the intervals (95 if not given)"
+    )
+    logged.add_argument("--no-load-a", type=float, help="current without load, where no survey is given")
+    for ours in COLUMNS:
+        logged.add_argument(f"--{ours.replace('_', '-')}", metavar="COLUMN", help=f"the file's column of {ours}")
+    for command in (demo, study, logged):
         command.add_argument("--json", action="store_true", help="print everything as JSON")
     options = parser.parse_args(given)
     if options.command == "demo" and options.name not in demos:
@@ -134,6 +241,16 @@ def main(given: list[str] | None = None) -> int:
     """Run the command and return its exit code."""
     options = arguments(given)
     warnings.simplefilter("ignore", PinfilmRangeWarning)  # they are printed with the result
+    if options.command == "log":
+        try:
+            return printed(log(options))
+        except UnicodeDecodeError:
+            print(f"{options.survey}: this is not a survey: it is not UTF-8 text", file=sys.stderr)
+        except OSError as error:
+            print(f"{error.filename or options.file}: cannot be read: {error.strerror or error}", file=sys.stderr)
+        except PinfilmError as error:
+            print(f"{options.file}: {error}", file=sys.stderr)
+        return 1
     files: list[Path | str]
     if options.command == "demo":
         files = [f"{options.name}_now", f"{options.name}_proposed"]
@@ -153,6 +270,11 @@ def main(given: list[str] | None = None) -> int:
         return 1
     now = now if change is None else change.now
     text = json.dumps((change or now).to_dict(), ensure_ascii=False, indent=1) if options.json else summary(now, change)
+    return printed(text)
+
+
+def printed(text: str) -> int:
+    """Print a result and return the exit code of success."""
     if isinstance(sys.stdout, io.TextIOWrapper):
         sys.stdout.reconfigure(errors="replace")  # a console without Greek letters still shows the numbers
     try:

@@ -3,10 +3,14 @@
 from __future__ import annotations
 
 from importlib.resources import files
+from typing import TYPE_CHECKING
 
 from ._core import Line
 
-__all__ = ["load", "names", "pair", "survey"]
+if TYPE_CHECKING:
+    from ._invented import InventedLog
+
+__all__ = ["current_log", "load", "names", "pair", "survey"]
 
 
 def names() -> list[str]:
@@ -53,3 +57,55 @@ def pair(name: str) -> tuple[Line, Line]:
     >>> now, proposed = pair("oven")
     """
     return load(f"{name}_now"), load(f"{name}_proposed")
+
+
+def current_log(
+    name: str,
+    *,
+    seed: int = 7,
+    days: int = 365,
+    changed_after: int = 150,
+    step_min: int = 10,
+    power: bool = False,
+    nothing_done: bool = False,
+) -> InventedLog:
+    """Return an invented log of a drive of the plant, with the truth in it: the same seed gives the same log.
+
+    Parameters
+    ----------
+    name : str
+        A line: ``"oven"``, ``"packing"``, …
+    seed : int
+        Chance.
+    days, changed_after : int
+        Length of the log, and the day on which the line becomes the proposed one.
+    step_min : int
+        Minutes between two rows.
+    power : bool
+        Whether power was logged, and not current.
+    nothing_done : bool
+        Whether the line stays as it is.
+
+    Returns
+    -------
+    InventedLog
+        `columns` as the logger wrote them, `log()`, `changed`, and the true `saving_pct` and `pull_saving_pct`.
+
+    Examples
+    --------
+    >>> demo = current_log("oven", days=120, changed_after=60)
+    >>> print(demo.log().before_after(demo.changed, line=demo.line).verdict)
+    saving
+    """
+    from ._invented import invented  # NumPy is not imported with the package
+
+    now, proposed = pair(name)
+    return invented(
+        now,
+        now if nothing_done else proposed,
+        seed=seed,
+        days=days,
+        changed_after=changed_after,
+        step_min=step_min,
+        power=power,
+    )

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from ._core import (
-    ChangePoints,
     CusumPath,
+    LevelChanges,
     change_points,
     cusum,
     cv_rmse_pct,
@@ -16,8 +16,8 @@ from ._core import (
 )
 
 __all__ = [
-    "ChangePoints",
     "CusumPath",
+    "LevelChanges",
     "change_points",
     "cusum",
     "cv_rmse_pct",

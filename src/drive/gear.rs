@@ -51,6 +51,12 @@ impl Gear {
         if taken >= 0.0 { taken / self.extra_efficiency } else { taken * self.extra_efficiency }
     }
 
+    /// Power at the sprocket (W) for the shaft power `shaft_power` (W) of a motor that drives; below zero where the motor
+    /// does not even turn the empty gear. Inverse of [`Self::shaft_power`] where the chain takes power.
+    pub fn chain_power(&self, shaft_power: f64, relative_speed: f64) -> f64 {
+        (shaft_power * self.extra_efficiency - self.idle_loss() * relative_speed) / (1.0 + self.load_loss())
+    }
+
     /// Change of shaft power per change of chain power while the motor drives.
     pub fn shaft_per_chain_power(&self) -> f64 {
         (1.0 + self.load_loss()) / self.extra_efficiency
@@ -71,6 +77,14 @@ mod tests {
             let with_belt = Gear { extra_efficiency: 0.9, ..WORM };
             assert!(WORM.shaft_power(power, 1.0) > power);
             assert!(with_belt.shaft_power(power, 1.0) >= WORM.shaft_power(power, 1.0));
+        }
+    }
+
+    #[test]
+    fn backwards() {
+        for power in [0.0, 1.0, 100.0, 2000.0] {
+            let with_belt = Gear { extra_efficiency: 0.9, ..WORM };
+            assert!((with_belt.chain_power(with_belt.shaft_power(power, 0.7), 0.7) - power).abs() < 1e-10);
         }
     }
 

@@ -1,8 +1,11 @@
 //! From pull to shaft power, current and energy, and what a current log could see of this line.
 
+use super::Line;
 use super::checked::Checked;
 use super::course::Course;
-use super::settle::Settled;
+use super::oiling::Oiling;
+use super::reach::reach;
+use super::settle::{Settled, settle};
 use crate::circuit::{Coefficients, march};
 use crate::drive::{
     Clamp, Gear, Leakage, Load, LossSplit, Measured, MeasuredAt, Motor, Nameplate, Supply, least_detectable_change,
@@ -34,9 +37,44 @@ pub(super) struct Driving {
     pub shaft_power_at_half_friction: f64,
 }
 
-pub(super) fn drive_of(survey: &Checked, course: &Course, settled: &Settled) -> Result<Driving> {
+/// Gear, motor data, supply and clamp of a line, before the motor's circuit is fitted.
+///
+/// Whoever reads a log backwards, from current to pull, starts here, and may spread what a nameplate leaves open.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct DriveTrain {
+    /// The gear.
+    pub gear: Gear,
+    /// What the nameplate says.
+    pub nameplate: Nameplate,
+    /// How its losses and leakage are told apart.
+    pub split: LossSplit,
+    /// What feeds the motor.
+    pub supply: Supply,
+    /// Where the current is measured.
+    pub clamp: Clamp,
+    /// Efficiency of the converter; 1 without one.
+    pub converter_efficiency: f64,
+    /// Motor speed over rated speed.
+    pub relative_speed: f64,
+    /// Chain speed (m/s).
+    pub speed: f64,
+}
+
+impl DriveTrain {
+    /// Of a surveyed line. Fails where `evaluate` would before it comes to the drive.
+    pub fn of(line: &Line) -> Result<DriveTrain> {
+        let survey = Checked::new(line)?;
+        let course = Course::lay_out(&survey)?;
+        let oiling = Oiling::of(&survey, &course)?;
+        let reach = reach(&survey, &course, &oiling)?;
+        let settled = settle(&survey, &course, &oiling, &reach)?;
+        train_of(&survey, &settled)
+    }
+}
+
+fn train_of(survey: &Checked, settled: &Settled) -> Result<DriveTrain> {
     let drive = &survey.si.drive;
-    let rated = Nameplate {
+    let nameplate = Nameplate {
         voltage: drive.rated_voltage,
         power: drive.rated_power,
         current: drive.rated_current,
@@ -80,7 +118,15 @@ pub(super) fn drive_of(survey: &Checked, course: &Course, settled: &Settled) -> 
         friction_windage_share: drive.friction_windage_share,
         stray_factor: drive.stray_factor,
     };
-    let motor = Motor::fit(&rated, &split)?;
+    let converter_efficiency = if drive.converter { drive.converter_efficiency } else { 1.0 };
+    Ok(DriveTrain { gear, nameplate, split, supply, clamp, converter_efficiency, relative_speed: ratio, speed })
+}
+
+pub(super) fn drive_of(survey: &Checked, course: &Course, settled: &Settled) -> Result<Driving> {
+    let train = train_of(survey, settled)?;
+    let DriveTrain { gear, supply, clamp, converter_efficiency, relative_speed: ratio, speed, .. } = train;
+    let drive = &survey.si.drive;
+    let motor = Motor::fit(&train.nameplate, &train.split)?;
     let of = |pull: f64| load(pull, speed, ratio, &gear, &motor, &supply, &clamp);
     let now = of(settled.march.pull)?;
     let pull_with = |coefficients: &Coefficients| march(&course.layout, coefficients).map(|march| march.pull);
@@ -94,9 +140,8 @@ pub(super) fn drive_of(survey: &Checked, course: &Course, settled: &Settled) -> 
     let drop = |other: &Load| Some(now.running?.clamp_current - other.running?.clamp_current);
     let noise = drive.rated_current * NOISE;
     let seen = least_detectable_change(noise, drive.rated_current * SYSTEMATIC, READINGS, READINGS, AUTOCORRELATION);
-    let through_converter = if drive.converter { drive.converter_efficiency } else { 1.0 };
     Ok(Driving {
-        input_power: now.running.map(|running| running.input_power / through_converter),
+        input_power: now.running.map(|running| running.input_power / converter_efficiency),
         power_factor: now.running.map(|running| match clamp {
             Clamp::BeforeConverter { power_factor, .. } => power_factor,
             Clamp::AtMotor => running.power_factor,

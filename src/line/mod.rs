@@ -26,6 +26,7 @@ mod warnings;
 mod wearing;
 
 pub use computed::{Computed, Numbers};
+pub use driving::DriveTrain;
 pub use evaluate::{computed, evaluate};
 pub use explain::origin;
 pub use joint_orbit::*;

@@ -5,12 +5,14 @@
 //! | `border` | values across: Python objects to survey data and back |
 //! | `errors` | the one error type as Python's exceptions |
 //! | `formulas` | formulas by name, over numbers and arrays |
+//! | `logs` | current logs: columns in, verdicts out |
 //! | `nouns` | a Python class for every noun, made from its declaration |
 //! | `verbs` | `evaluate`, `compare` and what can be asked of their results |
 
 mod border;
 mod errors;
 mod formulas;
+mod logs;
 mod nouns;
 mod verbs;
 
@@ -60,7 +62,7 @@ mod _core {
     };
     #[pymodule_export]
     use super::formulas::outcomes::classes::{
-        ChangePoints, CusumPath, EveryNth, LockTime, LossRates, ManualInterval, OperatingPoint, PeriodicFill,
+        CusumPath, EveryNth, LevelChanges, LockTime, LossRates, ManualInterval, OperatingPoint, PeriodicFill,
         PointsCoverage, ReynoldsBearing, TimerCoverage, ViscosityWindow,
     };
     #[pymodule_export]
@@ -71,6 +73,13 @@ mod _core {
     use super::formulas::tension::{capstan_ratio, rolling_resistance, sag_tension_n};
     #[pymodule_export]
     use super::formulas::wear::{archard_volume_mm3, elongation_pct, unlubricated_coefficient};
+    #[pymodule_export]
+    use super::logs::{CurrentLog, LogWatch, oil_use, watch_many};
+    #[pymodule_export]
+    use super::nouns::classes::{
+        AvoidedUse, BeforeAfter, Change, ChangePoints, Cleaning, LogNote, LogRow, LogRules, OilCheck, OilUse, Proof,
+        PullChange, WatchAlarm, WatchReport, WatchStep,
+    };
     #[pymodule_export]
     use super::nouns::classes::{
         Caution, Chain, Circuit, Comparison, Cost, Costs, Drip, Drive, DriveState, Duty, Evaluation, Event, Fill,

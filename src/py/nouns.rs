@@ -18,6 +18,10 @@ mod core {
     pub use crate::economics::{Cost, Costs};
     pub use crate::joint::{Event, EventKind, Joint, JointState, Regime, RollerContact, Surface};
     pub use crate::line::{Caution, Duty, Evaluation, JointOrbit, Line, OrbitEvent, Surroundings, Warning};
+    pub use crate::log::evidence::{
+        AvoidedUse, BeforeAfter, Change, ChangeOf, ChangePoints, Cleaning, LogNote, LogRow, LogRules, LoggedAs,
+        OilCheck, OilUse, Proof, PullChange, Verdict, WatchAlarm, WatchReport, WatchStep,
+    };
     pub use crate::lubrication::{
         Clock, Drip, Fill, FillState, LossParts, Lubrication, Manual, Spray, Synchronised, Timer,
     };
@@ -40,19 +44,22 @@ macro_rules! shown_as_word {
 }
 shown_as_word!(
     Access,
+    ChangeOf,
     Clock,
     Contact,
     EventKind,
     Governs,
     Inrush,
     LoadOn,
+    LoggedAs,
     MeasuredAt,
     Plane,
     Regime,
     Side,
     Support,
     Surroundings,
-    TurnKind
+    TurnKind,
+    Verdict
 );
 
 /// A noun of the given fields.
@@ -291,8 +298,26 @@ crate::line::orbit_event_noun!(python_class);
 crate::line::joint_orbit_noun!(python_class);
 crate::study::savings_noun!(python_class);
 crate::study::comparison_noun!(python_class);
+crate::log::evidence::log_note_noun!(python_class);
+crate::log::evidence::log_rules_noun!(python_class);
+crate::log::evidence::log_columns_noun!(python_class);
+crate::log::evidence::proof_noun!(python_class);
+crate::log::evidence::cleaning_noun!(python_class);
+crate::log::evidence::change_noun!(python_class);
+crate::log::evidence::change_points_noun!(python_class);
+crate::log::evidence::pull_change_noun!(python_class);
+crate::log::evidence::before_after_noun!(python_class);
+crate::log::evidence::avoided_use_noun!(python_class);
+crate::log::evidence::watch_step_noun!(python_class);
+crate::log::evidence::watch_alarm_noun!(python_class);
+crate::log::evidence::watch_report_noun!(python_class);
+crate::log::evidence::oil_check_noun!(python_class);
+crate::log::evidence::oil_use_noun!(python_class);
 
 python_classes! {
+    AvoidedUse::AvoidedUse, BeforeAfter::BeforeAfter, Change::Change, ChangePoints::ChangePoints, Cleaning::Cleaning,
+    LogNote::LogNote, LogRow::LogRow, LogRules::LogRules, OilCheck::OilCheck, OilUse::OilUse, Proof::Proof,
+    PullChange::PullChange, WatchAlarm::WatchAlarm, WatchReport::WatchReport, WatchStep::WatchStep,
     Caution::Caution, Comparison::Comparison, Evaluation::Evaluation, Savings::Savings, TwoSprocket::TwoSprocket,
     Warning::Warning, Chain::Chain, Circuit::Circuit, Cost::Cost, Costs::Costs, Drip::Drip, Drive::Drive, DriveState::DriveState,
     Duty::Duty, Event::Event, Fill::Fill, FillState::FillState, Friction::Friction, Joint::Joint,

@@ -300,6 +300,7 @@ pub fn register() -> Vec<std::collections::BTreeMap<&'static str, String>> {
     crate::line::JointOrbit::register("joint_orbit".into(), &crate::quantity::Row::BLANK, &mut rows);
     let unique = rows.into_iter().filter(|(path, _)| !path.starts_with("proposed."));
     unique
+        .chain(crate::log::evidence::register())
         .map(|(path, row)| {
             std::collections::BTreeMap::from([
                 ("path", path.trim_start_matches("now.").trim_start_matches("line.").to_string()),

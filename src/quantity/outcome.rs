@@ -85,7 +85,7 @@ macro_rules! outcomes {
                 always_full: Flag [WORD] "whether every shot fills its joint"
             }
             /// Changes of level of a series.
-            ChangePoints of "pinfilm.statistics" {
+            LevelChanges of "pinfilm.statistics" {
                 points: Counts [ONE] "first reading of each new level, counted from 0"
                 levels: Numbers [ONE] "mean of each level, one more than there are changes"
                 penalty: Number [ONE] "price of a change, in the cost used"

@@ -125,6 +125,7 @@ units! {
     DAYS_PER_YEAR = "d/year", ["days_per_year"], 1.0 / 365.0, "day/year";
     L_PER_YEAR = "L/year", ["l_per_year"], 1e-3 / YEAR, "liter/year";
     UM_PER_YEAR = "µm/year", ["um_per_year"], 1e-6 / YEAR, "micrometer/year";
+    KWH = "kWh", ["kwh"], 1e3 * HOUR, "kilowatt*hour";
     KWH_PER_YEAR = "kWh/year", ["kwh_per_year"], 1e3 * HOUR / YEAR, "kilowatt*hour/year";
     W = "W", ["w"], 1.0, "watt";
     KW = "kW", ["kw"], 1e3, "kilowatt";

@@ -98,8 +98,62 @@ def test_what_is_not_a_survey_is_refused_in_one_line(
     assert message.count("\n") == 1
 
 
-@pytest.mark.parametrize("given", [[], ["study"], ["demo", "no-such-line"], ["oil"]])
+@pytest.mark.parametrize("given", [[], ["study"], ["demo", "no-such-line"], ["oil"], ["log", "log.csv"]])
 def test_wrong_usage_leaves_with_two(given: list[str]) -> None:
     with pytest.raises(SystemExit) as left:
         main(given)
     assert left.value.code == 2
+
+
+@pytest.fixture(scope="module")
+def logged(tmp_path_factory: pytest.TempPathFactory) -> tuple[Path, Path, str]:
+    folder = tmp_path_factory.mktemp("log")
+    demo = examples.current_log("oven", days=200, changed_after=100, step_min=30)
+    demo.to_csv(folder / "oven.csv")
+    (folder / "oven.toml").write_text(examples.survey("oven_now"), encoding="utf-8")
+    return folder / "oven.csv", folder / "oven.toml", demo.changed.isoformat()
+
+
+def test_a_log_prints_its_verdict_in_a_hundred_columns(
+    logged: tuple[Path, Path, str], capsys: pytest.CaptureFixture[str]
+) -> None:
+    file, survey, changed = logged
+    arguments = ["log", str(file), "--survey", str(survey), "--changed", changed, "--time-zone", "Europe/Vienna"]
+    assert main(arguments) == 0
+    printed = capsys.readouterr()
+    assert printed.err == ""
+    assert max(map(len, printed.out.splitlines())) <= 100
+    for part in ("less current at equal load", "pull of the chain", "saving_pct", "Read it with:", "locked-out", "kWh"):
+        assert part in printed.out
+    assert main([*arguments, "--json"]) == 0
+    found = json.loads(capsys.readouterr().out)
+    assert found["before_after"]["verdict"] == "saving" and found["savings"]["may_be_claimed"]
+    assert found["before_after"]["sentence"].replace("\n", " ") in " ".join(printed.out.split())
+
+
+def test_a_log_without_a_survey_and_with_other_names(
+    logged: tuple[Path, Path, str], tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    text = logged[0].read_text("utf-8").split("\n", 1)[1]
+    other = tmp_path / "log.csv"
+    other.write_text("when,I,q,T\n" + text, encoding="utf-8")
+    names = ["--time", "when", "--current-a", "I", "--load-pct", "q", "--no-load-a", "1"]
+    assert main(["log", str(other), "--changed", logged[2], *names]) == 0
+    assert "current_is_not_pull" in capsys.readouterr().out
+
+
+@pytest.mark.parametrize(
+    ("extra", "part"),
+    [
+        (["--changed", "2031-01-01"], "choose a date inside the log"),
+        (["--changed", "soon"], "is not a date"),
+        (["--changed", "2025-04-01", "--load-pct", "mass"], "no column 'mass'"),
+        (["--changed", "2025-04-01", "--survey", "none.toml"], "none.toml: cannot be read"),
+    ],
+)
+def test_a_log_that_fails_says_why(
+    extra: list[str], part: str, logged: tuple[Path, Path, str], capsys: pytest.CaptureFixture[str]
+) -> None:
+    assert main(["log", str(logged[0]), *extra]) == 1
+    printed = capsys.readouterr()
+    assert printed.out == "" and part in printed.err and printed.err.count("\n") == 1

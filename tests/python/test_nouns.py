@@ -43,6 +43,7 @@ def _samples() -> dict[str, Any]:
             pitch_mm=100, centre_distance_m=20, teeth_drive=12, teeth_tail=12, carried_kg_per_m=60, take_up_n=1500
         )
     )
+    roots += _of_a_log()
     found: dict[str, Any] = {}
     for root in roots:
         for noun in _inside(root):
@@ -50,6 +51,23 @@ def _samples() -> dict[str, Any]:
             if name not in found or len(repr(noun)) > len(repr(found[name])):
                 found[name] = noun
     return found
+
+
+def _of_a_log() -> list[Any]:
+    """Return verdicts on an invented log, and what they are asked with."""
+    demo = pinfilm.examples.current_log("oven", days=200, changed_after=100, step_min=60)
+    log = demo.log(rules=pinfilm.LogRules(no_load_current_a=1.0))
+    return [
+        log.before_after(demo.changed, line=demo.line),
+        log.change_points(line=demo.line),
+        log.savings(demo.changed, line=demo.line),
+        log.watch(demo.changed, line=demo.line),
+        pinfilm.oil_use(used_l=2.0, shots=120_000, shot_ul=18.0),
+        pinfilm.OilCheck(used_l=2.0, shots=120_000, shot_ul=18.0),
+        pinfilm.LogRules(),
+        pinfilm.LogRow(current_a=2.8),
+        pinfilm.Proof(),
+    ]
 
 
 SAMPLES = _samples()

@@ -2,6 +2,7 @@
 #![allow(missing_docs, clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::print_stdout)]
 
 use pinfilm::line::{Evaluation, Line};
+use pinfilm::log::evidence;
 use pinfilm::quantity::{Class, Noun, Row, unit};
 use pinfilm::study::Comparison;
 use std::collections::{BTreeMap, BTreeSet};
@@ -23,6 +24,18 @@ fn results() -> Rows {
     rows_of::<Comparison>().into_iter().filter(keep).collect()
 }
 
+/// Rows of what logs are asked with, and of what they give.
+fn of_logs(asked: bool) -> Rows {
+    const ASKED: [&str; 4] = ["row.", "rules.", "proof.", "oil_check."];
+    let is_asked = |path: &str| ASKED.iter().any(|group| path.starts_with(group));
+    evidence::register().into_iter().filter(|(path, _)| is_asked(path) == asked).collect()
+}
+
+/// Every row of lines and logs.
+fn everything() -> Rows {
+    [rows_of::<Comparison>(), of_logs(false), of_logs(true)].concat()
+}
+
 fn is_number(row: &Row) -> bool {
     *row.unit != unit::WORD
 }
@@ -38,7 +51,7 @@ fn complaints(rows: Rows, wrong: impl Fn(&str, &Row) -> Option<String>) -> Vec<S
 
 #[test]
 fn every_row_has_a_meaning() {
-    none(complaints(rows_of::<Comparison>(), |_, row| row.means.trim().is_empty().then(|| "no meaning".into())));
+    none(complaints(everything(), |_, row| row.means.trim().is_empty().then(|| "no meaning".into())));
 }
 
 #[test]
@@ -46,7 +59,7 @@ fn every_name_carries_its_unit() {
     let wrong = |_: &str, row: &Row| {
         (!row.unit.is_carried_by(row.name)).then(|| format!("{} ends in none of {:?}", row.name, row.unit.endings))
     };
-    none(complaints(rows_of::<Comparison>(), wrong));
+    none(complaints(everything(), wrong));
 }
 
 #[test]
@@ -60,7 +73,7 @@ fn names_without_a_unit_do_not_look_as_if_they_had_one() {
         let looks = unit::all().iter().find(|u| !u.endings.is_empty() && u.is_carried_by(row.name))?;
         Some(format!("{} is {:?} but looks like {}", row.name, row.unit.label, looks.label))
     };
-    none(complaints(rows_of::<Comparison>(), wrong));
+    none(complaints(everything(), wrong));
 }
 
 #[test]
@@ -86,7 +99,7 @@ fn every_computed_number_has_formula_and_source() {
             _ => None,
         }
     };
-    none(complaints(results(), wrong));
+    none(complaints([results(), of_logs(false)].concat(), wrong));
 }
 
 #[test]
@@ -135,7 +148,7 @@ fn defaults_say_how_well_they_are_founded() {
         let chosen = CHOICES.iter().any(|(name, _)| *name == row.name);
         (unfounded && !neutral(row) && !chosen).then(|| format!("default {} has neither class nor source", row.default))
     };
-    none(complaints(rows_of::<Line>(), wrong));
+    none(complaints([rows_of::<Line>(), of_logs(true)].concat(), wrong));
 }
 
 #[test]
@@ -159,7 +172,7 @@ fn a_name_has_one_unit_everywhere() {
         ("wash", "whether a section is washed; the loss of a joint by washing, in fill.loss_parts_per_h"),
     ];
     let mut units: BTreeMap<&str, BTreeMap<&str, String>> = BTreeMap::new();
-    for (path, row) in rows_of::<Comparison>() {
+    for (path, row) in everything() {
         units.entry(row.name).or_default().entry(row.unit.label).or_insert(path);
     }
     let differ = units.iter().filter(|(name, units)| units.len() > 1 && TWO.iter().all(|(two, _)| two != *name));

@@ -2,6 +2,7 @@
 
 use super::energised::Energised;
 use crate::error::{Code, Error, Result};
+use crate::numeric::root;
 
 /// Share of a slip by which a current may miss the no-load or pull-out point through rounding.
 const ROUNDING: f64 = 1e-9;
@@ -32,6 +33,27 @@ impl Energised {
             [Some(_), Some(_)] => Err(self.unclear(current, "two loads draw this current")),
             [None, None] => Err(self.unclear(current, "no load of this motor draws this current")),
         }
+    }
+
+    /// Shaft power (W) of the motor that takes the electrical power `input` (W).
+    ///
+    /// Input rises with the load, so there is one answer between no load and the greatest power; `not_invertible` outside.
+    pub fn power_of_input(&self, input: f64) -> Result<f64> {
+        let greatest = self.greatest_shaft_power();
+        let miss = |power: f64| self.at_power(power).map_or(f64::NAN, |point| point.input_power - input);
+        let most = greatest * (1.0 - ROUNDING);
+        if miss(0.0) > 0.0 || miss(most) < 0.0 {
+            let (least, most) = (miss(0.0) + input, miss(most) + input);
+            let message = format!(
+                "no load of this motor takes {input:.1} W (no load takes {least:.1} W, the greatest load {most:.1} W): check \
+                 the meter, its unit and the nameplate"
+            );
+            return Err(Error::new(Code::NotInvertible, "input_power", message)
+                .number(input)
+                .unit("W")
+                .limit(format!("{least:.1} to {most:.1} W")));
+        }
+        root("shaft power", 0.0, most, 1e-12, 1e-9, miss)
     }
 
     /// Least and greatest shaft power (W) for a current of `current` ± `spread` (A), where one number would claim too
@@ -78,6 +100,8 @@ mod tests {
             let on = four_kilowatt().on(&supply);
             let power = share * on.greatest_shaft_power();
             let current = on.at_power(power).unwrap().current;
+            let input = on.at_power(power).unwrap().input_power;
+            prop_assert!((on.power_of_input(input).unwrap() / power - 1.0).abs() < 1e-7);
             let back = on.power_of_current(current).unwrap();
             prop_assert!((back / power - 1.0).abs() < 1e-9, "{back} {power}");
             let (low, high) = on.power_bounds(current, 0.05);

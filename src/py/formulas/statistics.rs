@@ -1,6 +1,6 @@
 //! `pinfilm.statistics`: what a log of readings is worth, when its level changed, what a saving is sure of.
 
-use super::outcomes::classes::{ChangePoints, CusumPath};
+use super::outcomes::classes::{CusumPath, LevelChanges};
 use super::outcomes::list;
 use super::prelude::*;
 use super::series::{Series, count, float, number};
@@ -162,7 +162,7 @@ formulas! { "statistics"
 ///
 /// Returns
 /// -------
-/// ChangePoints
+/// LevelChanges
 ///     First reading of each new level, the levels, the price of a change, spread and autocorrelation of the noise.
 ///
 /// Raises
@@ -194,7 +194,7 @@ pub fn change_points<'py>(
     values: Given<'py>,
     least_segment: Option<Given<'py>>,
     cost: Option<String>,
-) -> PyResult<ChangePoints> {
+) -> PyResult<LevelChanges> {
     let cost: Cost = chosen(cost.as_deref(), row!(Own, cost))?;
     let least = match least_segment {
         Some(given) => count(&given, row!(Own, least_segment))?,
@@ -202,7 +202,7 @@ pub fn change_points<'py>(
     };
     let readings = Series::read(&values, row!(Own, values), 3)?.values;
     let found = py.detach(|| log::change::change_points(&readings, &[], cost, least))?;
-    ChangePoints::made([
+    LevelChanges::made([
         list(py, found.points.into_iter())?,
         list(py, found.levels.into_iter())?,
         found.penalty.into_pyobject(py)?.into_any(),
@@ -473,7 +473,7 @@ pub fn cusum<'py>(
 }
 
 by_hand! { "statistics"
-    change_points(values: Own, least_segment: Own, cost: Own) -> ChangePoints;
+    change_points(values: Own, least_segment: Own, cost: Own) -> LevelChanges;
     lag1(values: Own) -> Floats;
     newey_west_se(values: Own, lags: Own, correction: Own) -> Floats;
     cv_rmse_pct(measured: Own, modelled: Own, parameters: Own) -> Floats;
