@@ -8,6 +8,7 @@ mod cautions;
 mod checked;
 mod costing;
 mod course;
+pub mod curves;
 mod driving;
 mod evaluate;
 mod explain;

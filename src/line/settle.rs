@@ -51,7 +51,7 @@ pub(super) struct Settled {
 }
 
 /// The pair, the surfaces and the oil of one joint, at any temperature of the circuit.
-struct Bearing<'a> {
+pub(super) struct Bearing<'a> {
     survey: &'a Checked,
     pair: Pair,
     surface: RoughSurface,
@@ -60,7 +60,7 @@ struct Bearing<'a> {
 }
 
 impl<'a> Bearing<'a> {
-    fn new(survey: &'a Checked, reach: &Reach) -> Result<Bearing<'a>> {
+    pub(super) fn new(survey: &'a Checked, reach: &Reach) -> Result<Bearing<'a>> {
         let (chain, surface) = (&survey.si.chain, &survey.si.surface);
         let pair = Pair::new(chain.pin_diameter, chain.bush_bore, chain.joint_length, surface.conformity)?;
         let elasticity = Elasticity { youngs_modulus: surface.modulus, poisson_ratio: surface.poisson_ratio };
@@ -100,7 +100,8 @@ impl<'a> Bearing<'a> {
         boundary_friction(self.fill, self.surface.dry_friction, oil.boundary_friction, self.surface.boundary_fill)
     }
 
-    fn at(&self, event: &Event, viscosity: f64) -> Result<JointEvent> {
+    /// What an event is at a viscosity.
+    pub(super) fn at(&self, event: &Event, viscosity: f64) -> Result<JointEvent> {
         let lubricant = self.lubricant(viscosity);
         let (speed, pitch) = (self.survey.si.duty.speed, self.survey.si.chain.pitch);
         let angle = event.angle.abs();

@@ -3,12 +3,14 @@
 //! | file | what it does |
 //! |---|---|
 //! | `border` | values across: Python objects to survey data and back |
+//! | `curves` | what lies between the numbers of a result, and blank survey files |
 //! | `errors` | the one error type as Python's exceptions |
 //! | `formulas` | formulas by name, over numbers and arrays |
 //! | `nouns` | a Python class for every noun, made from its declaration |
 //! | `verbs` | `evaluate`, `compare` and what can be asked of their results |
 
 mod border;
+mod curves;
 mod errors;
 mod formulas;
 mod nouns;
@@ -68,10 +70,10 @@ mod _core {
     use super::formulas::wear::{archard_volume_mm3, elongation_pct};
     #[pymodule_export]
     use super::nouns::classes::{
-        Caution, Chain, Circuit, Comparison, Cost, Costs, Drip, Drive, DriveState, Duty, Evaluation, Event, Fill,
-        FillState, Friction, Joint, JointState, Kinematics, Line, LossParts, Manual, Oil, RollerContact, Savings,
-        Spray, Straight, Supply, SupplyState, Surface, Synchronised, Tension, Timer, Turn, TwoSprocket, Warning, Wear,
-        WearState,
+        Caution, Chain, Circuit, Comparison, Cost, Costs, Drip, Drive, DriveState, Duty, ElongationCurve, Evaluation,
+        Event, Fill, FillState, Friction, FrictionCurve, Joint, JointState, Kinematics, Line, LossParts, Manual, Oil,
+        RollerContact, RoundLoop, Savings, ShotRecord, Spray, Straight, Supply, SupplyState, Surface, Synchronised,
+        Tension, Timer, Turn, TwoSprocket, Warning, Wear, WearState,
     };
     #[pymodule_export]
     use super::verbs::{Explanation, compare, evaluate, register, standards, version};

@@ -260,8 +260,9 @@ impl classes::Comparison {
 pub fn register() -> Vec<std::collections::BTreeMap<&'static str, String>> {
     let mut rows = Vec::new();
     crate::study::Comparison::register(String::new(), &crate::quantity::Row::BLANK, &mut rows);
-    let unique = rows.into_iter().filter(|(path, _)| !path.starts_with("proposed."));
-    unique
+    rows.retain(|(path, _)| !path.starts_with("proposed."));
+    super::curves::register(&mut rows);
+    rows.into_iter()
         .map(|(path, row)| {
             std::collections::BTreeMap::from([
                 ("path", path.trim_start_matches("now.").trim_start_matches("line.").to_string()),
