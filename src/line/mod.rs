@@ -4,6 +4,7 @@
 //! numbers that a room takes and calls it; the formulas are in the rooms. The only fixed point is in `settle.rs`.
 
 mod application;
+mod blank;
 mod cautions;
 mod checked;
 mod costing;
@@ -22,6 +23,7 @@ mod survey;
 mod warnings;
 mod wearing;
 
+pub use blank::blank_survey;
 pub use evaluate::evaluate;
 pub use explain::origin;
 pub use result::*;

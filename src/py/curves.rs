@@ -14,6 +14,29 @@ pub fn register(rows: &mut Vec<(String, &'static Row)>) {
     ElongationCurve::register("elongation_curve".into(), &Row::BLANK, rows);
 }
 
+/// A blank survey file: every key with its unit, range and meaning as comments; what must be given stands empty.
+///
+/// Parameters
+/// ----------
+/// full : bool
+///     Every key, or those of an everyday survey.
+///
+/// Returns
+/// -------
+/// str
+///     TOML, to be filled in.
+///
+/// Examples
+/// --------
+/// >>> import pinfilm
+/// >>> "pitch_mm =" in pinfilm.blank_survey()
+/// True
+#[pyfunction]
+#[pyo3(signature = (full = false))]
+pub fn blank_survey(full: bool) -> PyResult<String> {
+    Ok(crate::line::blank_survey(full)?)
+}
+
 #[pymethods]
 impl classes::Evaluation {
     /// Tension and temperature along the chain, from the exit of the drive round to its entry.

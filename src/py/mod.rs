@@ -22,6 +22,8 @@ use pyo3::prelude::*;
 #[pymodule]
 mod _core {
     #[pymodule_export]
+    use super::curves::blank_survey;
+    #[pymodule_export]
     use super::formulas::coverage::{
         every_nth, lock_risk, lock_time_s, manual_interval, points_coverage, reached_joints, three_gaps, timer_coverage,
     };
