@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING, Any
+
 from . import (
     coverage,
     economics,
@@ -28,12 +30,14 @@ from ._core import (
     Drive,
     DriveState,
     Duty,
+    ElongationCurve,
     Evaluation,
     Event,
     Explanation,
     Fill,
     FillState,
     Friction,
+    FrictionCurve,
     Joint,
     JointState,
     Kinematics,
@@ -42,7 +46,9 @@ from ._core import (
     Manual,
     Oil,
     RollerContact,
+    RoundLoop,
     Savings,
+    ShotRecord,
     Spray,
     Straight,
     Supply,
@@ -56,6 +62,7 @@ from ._core import (
     Warning,
     Wear,
     WearState,
+    blank_survey,
     compare,
     evaluate,
     register,
@@ -63,10 +70,24 @@ from ._core import (
     version,
 )
 from .errors import ConvergenceError, InputError, PinfilmError, PinfilmRangeWarning, TableError, UnitError
+from .reporting import report
+
+if TYPE_CHECKING:
+    from . import plot
 
 Result = Evaluation
 
 __version__ = version()
+
+
+def __getattr__(name: str) -> Any:
+    """Import what needs matplotlib only when somebody asks for it."""
+    if name == "plot":
+        from importlib import import_module
+
+        return import_module(".plot", __name__)
+    raise AttributeError(f"module {__name__!r} has no attribute {name!r}")
+
 
 __all__ = [
     "Caution",
@@ -80,12 +101,14 @@ __all__ = [
     "Drive",
     "DriveState",
     "Duty",
+    "ElongationCurve",
     "Evaluation",
     "Event",
     "Explanation",
     "Fill",
     "FillState",
     "Friction",
+    "FrictionCurve",
     "InputError",
     "Joint",
     "JointState",
@@ -98,7 +121,9 @@ __all__ = [
     "PinfilmRangeWarning",
     "Result",
     "RollerContact",
+    "RoundLoop",
     "Savings",
+    "ShotRecord",
     "Spray",
     "Straight",
     "Supply",
@@ -114,6 +139,7 @@ __all__ = [
     "Warning",
     "Wear",
     "WearState",
+    "blank_survey",
     "compare",
     "coverage",
     "economics",
@@ -127,7 +153,9 @@ __all__ = [
     "kinematics",
     "motor",
     "oil",
+    "plot",
     "register",
+    "report",
     "standards",
     "tension",
     "wear",

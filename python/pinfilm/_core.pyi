@@ -5,9 +5,9 @@ The compiled core of pinfilm. Import from `pinfilm`, not from here.
 from collections.abc import Mapping, Sequence
 from os import PathLike
 from pinfilm.typing import Floats, FloatsOut, Scalar
-from typing import Any, final
+from typing import Any, SupportsIndex, final
 
-__all__ = ["Caution", "Chain", "Circuit", "Comparison", "Cost", "Costs", "Drip", "Drive", "DriveState", "Duty", "Evaluation", "Event", "EveryNth", "Explanation", "Fill", "FillState", "Friction", "Joint", "JointState", "Kinematics", "Line", "LockTime", "LossParts", "LossRates", "Manual", "ManualInterval", "Oil", "OperatingPoint", "PeriodicFill", "PointsCoverage", "ReynoldsBearing", "RollerContact", "Savings", "Spray", "Straight", "Supply", "SupplyState", "Surface", "Synchronised", "Tension", "Timer", "TimerCoverage", "Turn", "TwoSprocket", "ViscosityWindow", "Warning", "Wear", "WearState", "archard_volume_mm3", "articulation_angle_deg", "asperity_integral", "blend_viscosity_mm2_s", "capstan_ratio", "centre_distance_mm", "chain_length_pitches", "chain_speed_m_per_s", "compare", "conductor_resistance_ohm_per_km", "current_from_power_a", "demand_ul_per_joint_h", "density_kg_per_m3", "discounted_payback_years", "dynamic_viscosity_mpa_s", "eccentricity_short", "elongation_pct", "equivalent_circuit", "evaluate", "every_nth", "fill_between_shots", "formulas", "grade_limits_mm2_s", "irr", "irr_roots", "irr_status", "joint_entry_time_s", "kinematic_viscosity_mm2_s", "line_contact_film_um", "load_voltage_v", "lock_risk", "lock_time_s", "loss_rates_per_h", "manual_interval", "npv", "payback_days", "payback_status", "payback_years", "penetration_time_s", "periodic_fill", "pitch_diameter_mm", "points_coverage", "power_from_current_kw", "pressure_drop_kpa", "pressure_mpa", "reached_joints", "register", "reynolds_bearing", "rolling_resistance", "sag_tension_n", "single_present_value_factor", "smallest_shot_ul", "sommerfeld_short", "speed_ripple", "squeeze_time_short_s", "standards", "three_gaps", "timer_coverage", "uniform_present_value_factor", "v100_mm2_s", "vent_time_s", "version", "viscosity_index", "viscosity_window_mpa_s", "voltage_drop_v"]
+__all__ = ["Caution", "Chain", "Circuit", "Comparison", "Cost", "Costs", "Drip", "Drive", "DriveState", "Duty", "ElongationCurve", "Evaluation", "Event", "EveryNth", "Explanation", "Fill", "FillState", "Friction", "FrictionCurve", "Joint", "JointState", "Kinematics", "Line", "LockTime", "LossParts", "LossRates", "Manual", "ManualInterval", "Oil", "OperatingPoint", "PeriodicFill", "PointsCoverage", "ReynoldsBearing", "RollerContact", "RoundLoop", "Savings", "ShotRecord", "Spray", "Straight", "Supply", "SupplyState", "Surface", "Synchronised", "Tension", "Timer", "TimerCoverage", "Turn", "TwoSprocket", "ViscosityWindow", "Warning", "Wear", "WearState", "archard_volume_mm3", "articulation_angle_deg", "asperity_integral", "blank_survey", "blend_viscosity_mm2_s", "capstan_ratio", "centre_distance_mm", "chain_length_pitches", "chain_speed_m_per_s", "compare", "conductor_resistance_ohm_per_km", "current_from_power_a", "demand_ul_per_joint_h", "density_kg_per_m3", "discounted_payback_years", "dynamic_viscosity_mpa_s", "eccentricity_short", "elongation_pct", "equivalent_circuit", "evaluate", "every_nth", "fill_between_shots", "formulas", "grade_limits_mm2_s", "irr", "irr_roots", "irr_status", "joint_entry_time_s", "kinematic_viscosity_mm2_s", "line_contact_film_um", "load_voltage_v", "lock_risk", "lock_time_s", "loss_rates_per_h", "manual_interval", "npv", "payback_days", "payback_status", "payback_years", "penetration_time_s", "periodic_fill", "pitch_diameter_mm", "points_coverage", "power_from_current_kw", "pressure_drop_kpa", "pressure_mpa", "reached_joints", "register", "reynolds_bearing", "rolling_resistance", "sag_tension_n", "single_present_value_factor", "smallest_shot_ul", "sommerfeld_short", "speed_ripple", "squeeze_time_short_s", "standards", "three_gaps", "timer_coverage", "uniform_present_value_factor", "v100_mm2_s", "vent_time_s", "version", "viscosity_index", "viscosity_window_mpa_s", "voltage_drop_v"]
 
 @final
 class Caution:
@@ -1246,6 +1246,67 @@ class Duty:
         """
 
 @final
+class ElongationCurve:
+    """
+    Growth of the chain over calendar time.
+    """
+    def __copy__(self, /) -> ElongationCurve: ...
+    def __deepcopy__(self, /, _memo: Any) -> ElongationCurve: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, time_years: Sequence[Scalar] | None, elongation_pct: Sequence[Scalar] | None, limit_pct: Scalar | None) -> ElongationCurve: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def elongation_pct(self, /) -> tuple[float, ...]:
+        """
+        elongation of the whole chain
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> ElongationCurve:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> ElongationCurve:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> ElongationCurve:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def limit_pct(self, /) -> float:
+        """
+        elongation at which the chain is replaced
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> ElongationCurve:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    @property
+    def time_years(self, /) -> tuple[float, ...]:
+        """
+        calendar time since the chain was new
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+
+@final
 class Evaluation:
     """
     A line, evaluated: what its joints go through, what oil does in them, what that costs.
@@ -1274,6 +1335,12 @@ class Evaluation:
         """
         power, current, energy
         """
+    def elongation_curve(self, /, until_years: Scalar | None = None, points: SupportsIndex | None = None) -> ElongationCurve:
+        """
+        Elongation of a new chain over calendar time.
+
+        `until_years` is more than 0; if not given a quarter beyond the wear life, at most 50 years.
+        """
     def explain(self, /, path: str) -> Explanation:
         """
         Explain a number: formula, numbers put in with their units, where each came from, source and its class.
@@ -1285,6 +1352,13 @@ class Evaluation:
     def fill(self, /) -> FillState:
         """
         oil in the joints
+        """
+    def friction_curve(self, /, event: SupportsIndex, points: SupportsIndex | None = None) -> FrictionCurve:
+        """
+        Film and friction of one articulation with the same oil thinned and thickened: its Stribeck curve.
+
+        `event` is the place of the articulation in `joint.events`. Viscosities at which the contact model has no answer
+        are left out.
         """
     @classmethod
     def from_dict(cls, /, data: Mapping[str, Any]) -> Evaluation:
@@ -1319,6 +1393,20 @@ class Evaluation:
     def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Evaluation:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    def round_loop(self, /, points: SupportsIndex | None = None) -> RoundLoop:
+        """
+        Tension and temperature along the chain, from the exit of the drive round to its entry.
+
+        `points` in each section, both ends included: 2 to 100000, 25 if not given. Exact at every point on straights;
+        on turns the tension is computed at the ends alone.
+        """
+    def shot_record(self, /, circuits: SupportsIndex | None = None) -> ShotRecord:
+        """
+        Which joint got oil when over some circuits of the settled line, and how full every joint is at their end.
+
+        `circuits` is 1 or more; twice the longest wait if not given. Where chance decides (by hand, dripper) it is one
+        possible course, the same at every call, and `by_chance` says so.
         """
     @property
     def supply(self, /) -> SupplyState:
@@ -2042,6 +2130,72 @@ class Friction:
     def wheel_bearing(self, /) -> float:
         """
         friction coefficient of the wheels' bearings at the shaft radius
+        """
+
+@final
+class FrictionCurve:
+    """
+    Friction of one articulation of a joint that gets oil, against film: the same joint with thinner and thicker oil.
+    """
+    def __copy__(self, /) -> FrictionCurve: ...
+    def __deepcopy__(self, /, _memo: Any) -> FrictionCurve: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, event: int | None, viscosity_mpa_s: Sequence[Scalar] | None, lambda_ratio: Sequence[Scalar] | None, friction_reached: Sequence[Scalar] | None) -> FrictionCurve: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def event(self, /) -> int:
+        """
+        articulation, by its place in the events of the result, from 0
+        """
+    @property
+    def friction_reached(self, /) -> tuple[float, ...]:
+        """
+        friction coefficient of a joint that gets oil
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> FrictionCurve:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> FrictionCurve:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> FrictionCurve:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def lambda_ratio(self, /) -> tuple[float, ...]:
+        """
+        film over roughness
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> FrictionCurve:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+    @property
+    def viscosity_mpa_s(self, /) -> tuple[float, ...]:
+        """
+        dynamic viscosity
         """
 
 @final
@@ -2853,6 +3007,37 @@ class Oil:
         """
         viscosity index
         """
+    def viscosity_mpa_s(self, /, temperature_c: Floats) -> FloatsOut:
+        """
+        Dynamic viscosity of this oil at any temperature.
+
+        Parameters
+        ----------
+        temperature_c : array_like
+            Temperature; -100 to 400 °C.
+
+        Returns
+        -------
+        float or ndarray
+            Dynamic viscosity in mPa s.
+
+        Raises
+        ------
+        InputError
+            A temperature outside its range, or at which the oil leaves what its viscosity line covers.
+        UnitError
+            A quantity of another dimension than the name says.
+
+        Notes
+        -----
+        The line through its two viscosities (ASTM D341) times its density at that temperature.
+
+        Examples
+        --------
+        >>> import pinfilm
+        >>> round(pinfilm.Oil.from_grade(220, 95).viscosity_mpa_s(40.0), 1)
+        192.3
+        """
 
 @final
 class OperatingPoint:
@@ -3152,6 +3337,77 @@ class RollerContact:
         """
 
 @final
+class RoundLoop:
+    """
+    Tension and temperature along the chain, from the exit of the drive round to its entry.
+    """
+    def __copy__(self, /) -> RoundLoop: ...
+    def __deepcopy__(self, /, _memo: Any) -> RoundLoop: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, section: Sequence[int] | None, position_m: Sequence[Scalar] | None, time_s: Sequence[Scalar] | None, tension_n: Sequence[Scalar] | None, temperature_c: Sequence[Scalar] | None) -> RoundLoop: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> RoundLoop:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> RoundLoop:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> RoundLoop:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def position_m(self, /) -> tuple[float, ...]:
+        """
+        way along the chain from the exit of the drive
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> RoundLoop:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    @property
+    def section(self, /) -> tuple[int, ...]:
+        """
+        section of the survey in which each point lies, from 0
+        """
+    @property
+    def temperature_c(self, /) -> tuple[float, ...]:
+        """
+        chain temperature
+        """
+    @property
+    def tension_n(self, /) -> tuple[float, ...]:
+        """
+        effective tension of all strands
+        """
+    @property
+    def time_s(self, /) -> tuple[float, ...]:
+        """
+        time since a joint left the drive
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+
+@final
 class Savings:
     """
     Saving of a year, item by item; negative where the proposal costs more.
@@ -3240,6 +3496,87 @@ class Savings:
     def waste(self, /) -> float:
         """
         disposal of oil
+        """
+
+@final
+class ShotRecord:
+    """
+    Which joint got oil when over some circuits of a settled line, and how full every joint is at their end.
+    """
+    def __copy__(self, /) -> ShotRecord: ...
+    def __deepcopy__(self, /, _memo: Any) -> ShotRecord: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, joints: int | None, horizon_h: Scalar | None, by_chance: bool | None, time_h: Sequence[Scalar] | None, joint: Sequence[int] | None, position_m: Sequence[Scalar] | None, fill: Sequence[Scalar] | None) -> ShotRecord: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def by_chance(self, /) -> bool:
+        """
+        whether chance decides who gets oil, so that this is one possible course
+        """
+    @property
+    def fill(self, /) -> tuple[float, ...]:
+        """
+        fill of each joint at the end
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> ShotRecord:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> ShotRecord:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> ShotRecord:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def horizon_h(self, /) -> float:
+        """
+        running time that is followed
+        """
+    @property
+    def joint(self, /) -> tuple[int, ...]:
+        """
+        joint that got it, counted against the travel from the one that passed first
+        """
+    @property
+    def joints(self, /) -> int:
+        """
+        joints of one strand
+        """
+    @property
+    def position_m(self, /) -> tuple[float, ...]:
+        """
+        where each joint is at the end, along the chain from the exit of the drive
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> ShotRecord:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    @property
+    def time_h(self, /) -> tuple[float, ...]:
+        """
+        running time of each shot
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
         """
 
 @final
@@ -4833,6 +5170,27 @@ def asperity_integral(height_ratio: Floats, order: Floats) -> FloatsOut:
     >>> from pinfilm import film
     >>> round(film.asperity_integral(0.0, 2.5), 6)
     0.616634
+    """
+
+def blank_survey(full: bool = False) -> str:
+    """
+    A blank survey file: every key with its unit, range and meaning as comments; what must be given stands empty.
+
+    Parameters
+    ----------
+    full : bool
+        Every key, or those of an everyday survey.
+
+    Returns
+    -------
+    str
+        TOML, to be filled in.
+
+    Examples
+    --------
+    >>> import pinfilm
+    >>> "pitch_mm =" in pinfilm.blank_survey()
+    True
     """
 
 def blend_viscosity_mm2_s(v_a_mm2_s: Floats, v_b_mm2_s: Floats, fraction_a: Floats) -> FloatsOut:
