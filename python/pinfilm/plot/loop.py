@@ -13,6 +13,9 @@ from ._style import BLACK, GREY, PALE, axes, each, label, legend, look, quiet
 if TYPE_CHECKING:
     from matplotlib.axes import Axes
 
+#: Span of a temperature scale (°C) below which a chain of one temperature would look as if it varied.
+LEAST_SPAN = 10.0
+
 Results = Evaluation | Comparison | Mapping[str, Evaluation]
 
 
@@ -20,6 +23,7 @@ def _sections(ax: Axes, result: Evaluation) -> None:
     """Shade every other section and write their numbers over the picture, straights by what carries them."""
     along = result.round_loop(points=2)
     total = along.position_m[-1]
+    last = -total
     for index in range(0, len(along.section), 2):
         start, end, number = along.position_m[index], along.position_m[index + 1], along.section[index]
         if (index // 2) % 2:
@@ -27,8 +31,11 @@ def _sections(ax: Axes, result: Evaluation) -> None:
         section = result.line.circuit.sections[number]
         wide = end - start > 0.12 * total
         kind = f" {section.support}" if isinstance(section, Straight) else ""
+        if (start + end) / 2 - last < 0.025 * total:
+            continue
+        last = (start + end) / 2
         ax.text(
-            (start + end) / 2,
+            last,
             1.01,
             f"{number}{kind if wide else ''}",
             transform=ax.get_xaxis_transform(),
@@ -103,6 +110,9 @@ def temperature_round_loop(results: Results, ax: Axes | None = None) -> Axes:
         words = " ".join(filter(None, ("oil is applied", name)))
         how = look(number)
         ax.plot([where], [result.fill.application_c], how.marker, color=how.color, markeredgecolor=BLACK, label=words)
+    low, high = ax.get_ylim()
+    missing = max(0.0, LEAST_SPAN - (high - low)) / 2.0
+    ax.set_ylim(low - missing, high + missing)
     ax.set_ylabel(label("round_loop.temperature_c"))
     quiet(ax, "y")
     legend(ax)

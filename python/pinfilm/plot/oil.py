@@ -37,7 +37,7 @@ def viscosity_window(
         Temperature to the right, dynamic viscosity upwards (logarithmic). An oil suits if its line passes below the
         upper limit at the application point and above the lower limit at the mean temperature of the chain.
     """
-    ax = axes(ax, (6.4, 4.2))
+    ax = axes(ax, (6.4, 4.6))
     along, fill = result.round_loop(points=2), result.fill
     cold, hot = min(*along.temperature_c, result.line.duty.ambient_c), max(along.temperature_c)
     margin = max(8.0, 0.08 * (hot - cold))
@@ -62,7 +62,8 @@ def viscosity_window(
         ax.fill_between([at - half, at + half], limit, edge, facecolor="0.9", edgecolor="0.45", linewidth=0.0,
                         hatch="\\\\\\" if edge == high else "///", label=words)  # fmt: skip
         ax.hlines(limit, at - half, at + half, color=BLACK, linewidth=1.6)
-        ax.annotate(f"{limit:.3g}", (at + half, limit), (3, 0), textcoords="offset points", va="center", fontsize="small")
+        shown = f"{limit:,.0f}" if limit >= 100.0 else f"{limit:.3g}"
+        ax.annotate(shown, (at + half, limit), (3, 0), textcoords="offset points", va="center", fontsize="small")
     own = result.line.oil
     ax.plot([applied, mean], [fill.viscosity_application_mpa_s, _viscosity(own, mean)], "o", color=look(0).color,
             markeredgecolor=BLACK, zorder=3)  # fmt: skip
@@ -71,7 +72,7 @@ def viscosity_window(
     ax.set_xlabel(label("round_loop.temperature_c"))
     ax.set_ylabel(label("friction_curve.viscosity_mpa_s"))
     quiet(ax)
-    legend(ax, loc="upper right")
+    legend(ax, loc="upper center", bbox_to_anchor=(0.5, -0.17), ncols=2)
     return ax
 
 
@@ -115,7 +116,7 @@ def stribeck(results: Evaluation | Comparison | Mapping[str, Evaluation], ax: Ax
     shown = [event.lambda_ratio for result in named.values() for event in result.joint.events if event.lambda_ratio > 0]
     low = min([1e-3, *(0.5 * ratio for ratio in shown)])
     ax.set_xlim(low, 20.0)
-    ax.set_ylim(bottom=0.0)
+    ax.set_ylim(0.0, 1.12 * max(ax.get_ylim()[1], 1e-3))
     for at, words in ((np.sqrt(low), "boundary"), (np.sqrt(3.0), "mixed"), (np.sqrt(60.0), "full film")):
         ax.text(at, 1.01, words, transform=ax.get_xaxis_transform(), ha="center", va="bottom", fontsize="small", color=GREY)
     for border in (1.0, 3.0):

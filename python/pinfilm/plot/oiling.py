@@ -52,7 +52,7 @@ def joints_reached(result: Evaluation, ax: Axes | None = None, *, circuits: int 
     size = float(np.clip(3000.0 / max(len(record.time_h), 1), 0.6, 14.0))
     dense = len(record.time_h) > 3000
     ax.scatter(record.time_h, record.joint, s=size, color=how.color, marker="o", linewidths=0, rasterized=dense, label="shot")
-    without = np.setdiff1d(np.arange(record.joints), np.asarray(record.joint, dtype=int))
+    without = np.flatnonzero(np.asarray(record.fill) == 0.0)
     stretches = _stretches(without)
     share = result.fill.never_reached
     words = f"never reached: {share:.0%} of the joints"
@@ -71,7 +71,7 @@ def joints_reached(result: Evaluation, ax: Axes | None = None, *, circuits: int 
     if record.by_chance:
         ax.set_title("one possible course: chance decides", fontsize="small", color=GREY)
     quiet(ax, "x")
-    legend(ax, loc="upper right")
+    legend(ax, loc="upper right", markerscale=float(np.clip(4.0 / size**0.5, 1.0, 6.0)))
     return ax
 
 
@@ -97,10 +97,10 @@ def waiting_times(result: Evaluation, ax: Axes | None = None) -> Axes:
     shares = fill.share_of_joints if fill.share_of_joints is not None else [w * reached for w in fill.wait_weight]
     if fill.wait_circuits is not None:
         names = [f"{wait}" for wait in fill.wait_circuits]
-        what = f"{label('fill.wait_s', '')}, in circuits of {result.kinematics.circuit_time_s:.6g} s"
+        what = f"Wait between shots at one joint (circuits of {result.kinematics.circuit_time_s:.5g} s)"
     else:
         names = [f"{wait:.3g}" for wait in fill.wait_h or ()]
-        what = label("fill.wait_s", "h")
+        what = "Wait between shots at one joint (running h)"
     how = look(0)
     bars = [*shares]
     names = [*names]
@@ -115,7 +115,7 @@ def waiting_times(result: Evaluation, ax: Axes | None = None) -> Axes:
     ax.set_xlim(-0.7, len(bars) - 0.3)
     ax.set_ylim(0.0, 1.12 * max(bars))
     ax.set_xlabel(what)
-    ax.set_ylabel(label("fill.share_of_joints") if fill.share_of_joints is not None else "Share of time and joints")
+    ax.set_ylabel(label("fill.share_of_joints"))
     ax.yaxis.set_major_formatter(lambda share, _: f"{share:.0%}")
     quiet(ax, "y")
     return ax

@@ -31,6 +31,13 @@ CAUSES = {
     "extra": "brushes, scrapers, seals",
     "floor": "floor of corners",
 }
+#: What ends a wear life.
+ENDS = {
+    "mean": "mean elongation",
+    "local": "elongation of its worst stretch",
+    "pin": "wear of its worst pins",
+    "bush": "wear of its worst bushes",
+}
 
 
 def pull_shares(results: Results, ax: Axes | None = None, *, least: float = 0.002) -> Axes:
@@ -99,7 +106,8 @@ def elongation(
     Returns
     -------
     matplotlib.axes.Axes
-        A line for each result and for each limit.
+        A line for each result and for each limit of elongation, and where wear ends the chain within the time drawn: a
+        stretch that never gets oil, a pin or a bush may end it before the mean reaches its limit.
     """
     ax = axes(ax)
     named = each(results)
@@ -110,6 +118,10 @@ def elongation(
         curve, how = result.elongation_curve(until_years), look(number)
         ax.plot(curve.time_years, curve.elongation_pct, color=how.color, linestyle=how.line, label=name or None)
         limits.setdefault(curve.limit_pct, name)
+        wear = result.wear
+        if wear.life_years < until_years:
+            words = f"{name + ' ' if name else ''}ends after {wear.life_years:.3g} years: {ENDS[wear.governs]}"
+            ax.axvline(wear.life_years, color=how.color, linestyle=how.line, linewidth=0.9, label=words)
     if spread is not None:
         times, low, high = (np.asarray(values, dtype=float) for values in spread)
         how = look(0)

@@ -7,7 +7,7 @@ macro_rules! round_loop_noun { ($declare:ident) => { $declare! {
     /// Tension and temperature along the chain, from the exit of the drive round to its entry.
     RoundLoop / RoundLoopSi, "round_loop" {
         section as section: Vec<i64> [ONE] "section of the survey in which each point lies, from 0" {}
-        position_m as position: Vec<f64> [M] "way along the chain from the exit of the drive" { symbol: "s", formula: "even steps through each section of {circuit.sections.length_m}", source: "definition", class: Class::Derived }
+        position_m as position: Vec<f64> [M] "distance along the chain from the exit of the drive" { symbol: "s", formula: "even steps through each section of {circuit.sections.length_m}", source: "definition", class: Class::Derived }
         time_s as time: Vec<f64> [S] "time since a joint left the drive" { symbol: "t", formula: "share of {kinematics.circuit_time_s} by length", source: "definition", class: Class::Derived }
         tension_n as tension: Vec<f64> [N] "effective tension of all strands"
             { symbol: "S", formula: "straight line between the ends of each section, {tension.profile_n}", source: "exact on straights; on turns only the ends are computed", class: Class::Derived }

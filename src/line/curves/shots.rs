@@ -5,15 +5,17 @@ use crate::error::{Code, Error, Result};
 use crate::line::Line;
 use crate::line::oiling::Oiling;
 use crate::lubrication::LubricationSi;
-use crate::lubrication::coverage::{Clock, Segment, Simulation, observe};
+use crate::lubrication::coverage::{Clock, Segment, Simulation, drip_wait, observe};
 use crate::lubrication::fill::{at_shot, between_shots};
 use crate::lubrication::method::Spray;
 use crate::quantity::{Field, unit::ONE};
 
-/// Passages of joints that are followed at most: a fraction of a second.
+/// Passages that are followed at most, a fraction of a second; where chance decides, shots.
 const MOST_PASSAGES: f64 = 2e6;
-/// Circuits that are followed where nobody says: twice the longest wait, within these.
-const CIRCUITS: (f64, f64) = (6.0, 600.0);
+/// Circuits that are followed at most, however seldom chance gives a shot.
+const MOST_CIRCUITS: f64 = 1e9;
+/// Circuits that are followed at least where nobody says; else twice the longest wait.
+const LEAST_CIRCUITS: f64 = 6.0;
 
 /// Follows every joint for `circuits` revolutions of a line that has settled; not given: twice the longest wait.
 ///
@@ -23,7 +25,12 @@ pub fn shot_record(line: &Line, circuits: Option<i64>) -> Result<ShotRecord> {
     let worked = Worked::of(line)?;
     let layout = &worked.course.layout;
     let joints = layout.joints as usize;
-    let most = (MOST_PASSAGES / 2.0 / joints as f64).floor();
+    let (by_chance, met_in_a_circuit) = match &worked.survey.si.lubrication {
+        LubricationSi::Manual(manual) => (true, layout.circuit_time / (manual.interval * worked.survey.running_share)),
+        LubricationSi::Drip(_) => (true, worked.reach.pass_chance.unwrap_or(1.0)),
+        LubricationSi::Spray(_) | LubricationSi::Synchronised(_) => (false, 1.0),
+    };
+    let most = (MOST_PASSAGES / 2.0 / (joints as f64 * met_in_a_circuit)).floor().clamp(1.0, MOST_CIRCUITS);
     let circuits = match circuits {
         Some(circuits) if circuits >= 1 && circuits as f64 <= most => circuits as f64,
         Some(circuits) => {
@@ -32,10 +39,12 @@ pub fn shot_record(line: &Line, circuits: Option<i64>) -> Result<ShotRecord> {
                 .number(circuits as f64)
                 .limit(format!("1 to {most}")));
         }
-        None => (2.0 * worked.reach.worst_wait / layout.circuit_time).ceil().clamp(CIRCUITS.0, CIRCUITS.1.min(most)),
+        None => (2.0 * worked.reach.worst_wait / layout.circuit_time).ceil().max(LEAST_CIRCUITS).min(most),
     };
     let horizon = circuits * layout.circuit_time;
-    let mut joint_oil = Filling::new(&worked.oiling, worked.reach.dose, worked.reach.mean_reached, joints);
+    // where chance decides, a joint that is not met by chance is none that is never reached
+    let reachable = if by_chance { ((1.0 - worked.reach.never) * joints as f64).round() as usize } else { 0 };
+    let mut joint_oil = Filling::new(&worked.oiling, worked.reach.dose, worked.reach.mean_reached, joints, reachable);
     let (mut time, mut joint) = (Vec::new(), Vec::new());
     // the first half lets the fills settle; what people see is the second
     shots_of(&worked, 2.0 * horizon, &mut |which, when| {
@@ -55,7 +64,7 @@ pub fn shot_record(line: &Line, circuits: Option<i64>) -> Result<ShotRecord> {
     let record = ShotRecordSi {
         joints: joints as i64,
         horizon,
-        by_chance: matches!(worked.survey.si.lubrication, LubricationSi::Manual(_) | LubricationSi::Drip(_)),
+        by_chance,
         time,
         joint,
         // after whole circuits the first joint stands at the point again
@@ -87,26 +96,34 @@ fn shots_of(worked: &Worked, until: f64, on_shot: &mut dyn FnMut(usize, f64)) ->
         LubricationSi::Manual(manual) => {
             let interval = manual.interval * worked.survey.running_share;
             let within_reach = ((1.0 - manual.unreached_share) * joints as f64).round() as usize;
-            // about once in an interval, wherever that begins
-            for round in 0..(until / interval).ceil() as u64 {
+            let mut round = 0;
+            while (round as f64 + 0.5) * interval < until {
                 for joint in 0..within_reach {
                     if chance(round * joints as u64 + joint as u64) >= manual.miss_share {
                         on_shot(joint, (round as f64 + 0.5) * interval);
                     }
                 }
+                round += 1;
             }
             Ok(())
         }
         LubricationSi::Drip(_) => {
             let hit = worked.reach.pass_chance.unwrap_or(1.0);
-            let mut passage = 0;
-            observe(&walk, &mut |joint, when| {
-                if chance(passage) < hit {
+            for joint in 0..joints {
+                // the joint passes first after its share of a circuit; then chance says how many circuits it waits
+                let (mut passage, mut shot) = (0.0, 0);
+                loop {
+                    let share = chance(shot * joints as u64 + joint as u64);
+                    passage += if hit < 1.0 { drip_wait(hit, share) } else { 1.0 };
+                    let when = (passage - 1.0 + joint as f64 / joints as f64) * layout.circuit_time;
+                    if when >= until {
+                        break;
+                    }
                     on_shot(joint, when);
+                    shot += 1;
                 }
-                passage += 1;
-            })
-            .map(|_| ())
+            }
+            Ok(())
         }
         LubricationSi::Spray(spray) => {
             let period = spray.timer.run + spray.timer.dwell;
@@ -152,8 +169,10 @@ struct Filling {
 }
 
 impl Filling {
-    fn new(oiling: &Oiling, dose: f64, start: f64, joints: usize) -> Filling {
-        Filling { dose: dose / oiling.capacity.total, loss_rate: oiling.loss_rate, start, last: vec![None; joints] }
+    /// Joints below `reachable` get oil sooner or later, whether a shot falls in the time that is followed or not.
+    fn new(oiling: &Oiling, dose: f64, start: f64, joints: usize, reachable: usize) -> Filling {
+        let last = (0..joints).map(|joint| (joint < reachable).then_some((start, 0.0))).collect();
+        Filling { dose: dose / oiling.capacity.total, loss_rate: oiling.loss_rate, start, last }
     }
 
     fn shoot(&mut self, joint: usize, when: f64) {
@@ -206,9 +225,13 @@ mod tests {
             include_str!("../../../python/pinfilm/data/packing_now.toml"),
         ] {
             let line = demo(text);
-            let record = shot_record(&line, Some(20)).unwrap();
-            assert_eq!(record, shot_record(&line, Some(20)).unwrap());
+            let (result, record) = (evaluate(&line).unwrap(), shot_record(&line, None).unwrap());
+            assert_eq!(record, shot_record(&line, None).unwrap());
             assert!(record.by_chance);
+            let empty = record.fill.iter().filter(|&&fill| fill == 0.0).count() as f64 / record.joints as f64;
+            assert!((empty - result.fill.never_reached).abs() <= 1.0 / record.joints as f64, "{empty}");
+            let shots = record.time_h.len() as f64 / record.joints as f64;
+            assert!(shots > 1.0, "{shots} shots a joint");
         }
         assert!(shot_record(&demo(include_str!("../../../python/pinfilm/data/oven_now.toml")), Some(0)).is_err());
     }
