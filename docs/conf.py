@@ -19,7 +19,6 @@ extensions = ["myst_parser", "sphinx.ext.autodoc", "sphinx.ext.napoleon", "sphin
 myst_enable_extensions = ["colon_fence", "deflist", "dollarmath"]
 myst_heading_anchors = 3
 exclude_patterns = ["_build", "_generated"]
-suppress_warnings = ["toc.empty_glob"]  # pages that come later
 
 html_theme = "furo"
 html_title = f"pinfilm {release}"

@@ -101,19 +101,25 @@ def theory(groups: tuple[str, ...], modules: tuple[str, ...]) -> str:
                 continue
             ranges = "; ".join(f"{a['name']}: {bounded(a['allowed'])}" for a in one["arguments"])
             function = getattr(getattr(pinfilm, module), name)
-            gives = ", ".join(result["means"] for result in one["results"][:3]) or (function.__doc__ or "").split("\n")[0]
+            gives = (
+                ", ".join(result["means"] for result in one["results"][:3]) or (function.__doc__ or "").split("\n")[0]
+            )
             calls.append([f"`{module}.{name}`", cell(gives), cell(references(function.__doc__ or "")), cell(ranges)])
     if calls:
         text += "## Functions\n\n" + table(["function", "gives", "source", "range of its arguments"], calls) + "\n"
     rows = [row for row in unique() if group(row["path"]) in groups and row["formula"]]
     if rows:
         body = [
-            [f"`{r['path']}`" + (f" {cell(r['symbol'])}" if r["symbol"] else ""), cell(r["formula"].replace("{", "").replace("}", "")),
+            [f"`{r['path']}` {cell(r['symbol'])}".strip(), cell(r["formula"].replace("{", "").replace("}", "")),
              cell(r["source"]), r["source_class"], cell(r["unit"])]
             for r in rows
         ]  # fmt: skip
         text += "## Results\n\n" + table(["result", "equation", "source", "class", "unit"], body) + "\n"
-    rows = [row for row in unique() if group(row["path"]) in groups and not row["formula"] and row["default"] not in ("", "None")]
+    rows = [
+        row
+        for row in unique()
+        if group(row["path"]) in groups and not row["formula"] and row["default"] not in ("", "None")
+    ]
     rows = [row for row in rows if row["source_class"] != "from the survey"]
     if rows:
         body = [
@@ -137,11 +143,23 @@ def notebooks(folder: Path) -> str:
     return "\n".join(lines) + "\n"
 
 
+def more(docs: Path) -> str:
+    """Pages that stand in the folder and in no other list: published checks, uncertainty, worked examples."""
+    listed = {"index", "tutorials", "glossary", "closures", "cautions", "benchmarks"}
+    pages = sorted(page.stem for page in docs.glob("*.md") if page.stem not in listed)
+    pages += sorted(f"worked/{page.stem}" for page in (docs / "worked").glob("*.md"))
+    if not pages:
+        return ""
+    lines = "\n".join(f"/{page}" for page in pages)
+    return f"```{{toctree}}\n:maxdepth: 1\n:caption: Checks and worked examples\n\n{lines}\n```\n"
+
+
 def everything(docs: Path) -> None:
     """Write all of it; a file that would not change is left alone, so that a second build is quick."""
     out = docs / "_generated"
     out.mkdir(exist_ok=True)
-    pages = {"glossary": glossary(), "closures": closures(), "notebooks": notebooks(docs.parent / "notebooks")}
+    pages = {"glossary": glossary(), "closures": closures(), "more": more(docs)}
+    pages["notebooks"] = notebooks(docs.parent / "notebooks")
     pages |= {f"theory-{room}": theory(*of) for room, of in ROOMS.items()}
     for name, text in pages.items():
         file = out / f"{name}.md"

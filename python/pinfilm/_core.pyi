@@ -3368,7 +3368,7 @@ class RoundLoop:
     @property
     def position_m(self, /) -> tuple[float, ...]:
         """
-        way along the chain from the exit of the drive
+        distance along the chain from the exit of the drive
         """
     def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> RoundLoop:
         """

@@ -98,7 +98,9 @@ def test_inches_pounds_and_fahrenheit_end_to_end() -> None:
     assert american.drive.rated_power_kw == pytest.approx(metric.drive.rated_power_kw, rel=1e-6)
     ours, theirs = quietly(same), quietly(american)
     assert theirs.tension.pull_n == pytest.approx(ours.tension.pull_n, rel=1e-6)
-    assert (theirs.tension.pull_n * UNIT.newton).to(pound).magnitude == pytest.approx(ours.tension.pull_n / 4.4482216152605, rel=1e-6)
+    assert (theirs.tension.pull_n * UNIT.newton).to(pound).magnitude == pytest.approx(
+        ours.tension.pull_n / 4.4482216152605, rel=1e-6
+    )
 
 
 def test_verbs_take_quantities() -> None:

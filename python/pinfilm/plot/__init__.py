@@ -1,10 +1,11 @@
 """Pictures of results on a given matplotlib axes, which every function returns; ``ax=None`` makes new ones.
 
-Labels and units come from the register of quantities. Colours are those of Okabe and Ito 2008, which colour-blind people can
-tell apart; line styles, markers and hatches say the same, so that a grey print loses nothing. Needs the extra ``plot``.
+Labels and units come from the register of quantities. Colours are those of Okabe and Ito 2008, which colour-blind
+people can tell apart; line styles, markers and hatches say the same, so that a grey print loses nothing. Needs the
+extra ``plot``.
 
-Functions that take results accept one :class:`~pinfilm.Evaluation`, a :class:`~pinfilm.Comparison`, or several evaluations by
-name as a dictionary.
+Functions that take results accept one :class:`~pinfilm.Evaluation`, a :class:`~pinfilm.Comparison`, or several
+evaluations by name as a dictionary.
 """
 
 from __future__ import annotations

@@ -1,4 +1,4 @@
-"""How pictures look: colours that everybody can tell apart, line styles and hatches that survive a grey printer, labels."""
+"""How pictures look: colours that everybody can tell apart, lines and hatches that survive a grey printer, labels."""
 
 from __future__ import annotations
 
@@ -26,7 +26,7 @@ class Look(NamedTuple):
     """How one of several things is drawn: never told apart by colour alone."""
 
     color: str
-    line: str
+    line: str | tuple[int, tuple[int, ...]]
     marker: str
     hatch: str
 
@@ -36,8 +36,8 @@ LOOKS = (
     Look(ORANGE, "--", "s", "///"),
     Look(BLACK, "-.", "^", "..."),
     Look(GREEN, ":", "D", "xxx"),
-    Look(PURPLE, (0, (5, 1, 1, 1, 1, 1)), "v", "\\\\\\"),  # type: ignore[arg-type]
-    Look(SKY, (0, (1, 1)), "P", "---"),  # type: ignore[arg-type]
+    Look(PURPLE, (0, (5, 1, 1, 1, 1, 1)), "v", "\\\\\\"),
+    Look(SKY, (0, (1, 1)), "P", "---"),
 )
 
 
@@ -90,7 +90,7 @@ def each(results: Evaluation | Comparison | Mapping[str, Evaluation]) -> dict[st
 def legend(ax: Axes, **how: object) -> None:
     """Draw a legend if anything on the axes has a name."""
     if ax.get_legend_handles_labels()[1]:
-        ax.legend(**({"frameon": True, "framealpha": 0.9, "fontsize": "small"} | how))  # type: ignore[arg-type]
+        ax.legend(**({"frameon": True, "framealpha": 0.9, "fontsize": "small"} | how))
 
 
 def quiet(ax: Axes, grid: str = "both") -> None:

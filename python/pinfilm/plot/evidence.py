@@ -56,7 +56,7 @@ def log_with_changes(
     for number, (start, end) in enumerate(zip(np.r_[0, borders], np.r_[borders, len(values)], strict=True)):
         if end > start and np.isfinite(values[start:end]).any():
             ax.hlines(np.nanmean(values[start:end]), times[start], times[end - 1], color=how.color, linewidth=2.2,
-                      label=None if number else "mean between changes", zorder=3)  # fmt: skip
+                      label="" if number else "mean between changes", zorder=3)  # fmt: skip
     for number, point in enumerate(points):
         ax.axvline(point, color=BLACK, linestyle="--", linewidth=1.2, label=None if number else "change")
     ax.set_xlabel(labels[0])
@@ -104,7 +104,9 @@ def watch_chart(
     ax.axhline(limit, color=BLACK, linestyle="--", linewidth=1.2, label=f"limit {limit:.3g}")
     if len(alarms):
         at = np.clip(np.searchsorted(times, np.asarray(alarms, dtype=times.dtype)), 0, len(times) - 1)
-        ax.plot(alarms, statistic[at], "v", color=VERMILLION, markeredgecolor=BLACK, markersize=8, label="alarm", zorder=3)
+        ax.plot(
+            alarms, statistic[at], "v", color=VERMILLION, markeredgecolor=BLACK, markersize=8, label="alarm", zorder=3
+        )
     ax.set_ylim(bottom=min(0.0, float(np.nanmin(statistic))), top=1.15 * max(limit, float(np.nanmax(statistic))))
     ax.set_xlabel(labels[0])
     ax.set_ylabel(labels[1])

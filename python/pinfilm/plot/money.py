@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Any
 
 import numpy as np
+from matplotlib.ticker import MaxNLocator
 
 from .._core import Comparison, npv, payback_years
 from ._style import BLACK, axes, label, legend, look, money, quiet, row
@@ -77,11 +78,19 @@ def cash_flow(comparison: Comparison, ax: Axes | None = None) -> Axes:
         ax.plot(years, sums, how.marker, color=how.color, linestyle=how.line, label=words)
     if comparison.payback_status == "pays_back":
         paid = payback_years(flows)
-        ax.plot([paid], [0.0], "*", color=BLACK, markersize=13, zorder=4, label=f"paid back, {comparison.payback_days:.0f} days")
+        ax.plot(
+            [paid],
+            [0.0],
+            "*",
+            color=BLACK,
+            markersize=13,
+            zorder=4,
+            label=f"paid back, {comparison.payback_days:.0f} days",
+        )
     ax.axhline(0.0, color=BLACK, linewidth=0.8)
     ax.set_xlabel("Year")
     ax.set_ylabel(money("cash_flow", comparison))
-    ax.xaxis.get_major_locator().set_params(integer=True)
+    ax.xaxis.set_major_locator(MaxNLocator(integer=True))
     ax.yaxis.set_major_formatter(lambda value, _: f"{value:,.0f}")
     quiet(ax, "y")
     legend(ax, loc="best")
@@ -111,7 +120,9 @@ def payback_distribution(samples: Any, ax: Axes | None = None, *, limit_days: fl
     never = 1.0 - len(finite) / max(len(values), 1)
     if len(finite):
         edge = np.quantile(finite, 0.995)
-        ax.hist(finite, bins=40, range=(min(0.0, finite.min()), edge), color=look(0).color, alpha=0.75, edgecolor="white")
+        ax.hist(
+            finite, bins=40, range=(min(0.0, finite.min()), edge), color=look(0).color, alpha=0.75, edgecolor="white"
+        )
         for share, line in ((0.05, ":"), (0.50, "-"), (0.95, "--")):
             at = float(np.quantile(values, share, method="higher"))
             if np.isfinite(at):

@@ -97,8 +97,8 @@ def stribeck(results: Evaluation | Comparison | Mapping[str, Evaluation], ax: Ax
     Returns
     -------
     matplotlib.axes.Axes
-        A marker for each articulation of a joint that gets oil, and for the one with the greatest pressure the curve that
-        the same oil, thinned and thickened, would follow.
+        A marker for each articulation of a joint that gets oil, and for the one with the greatest pressure the curve
+        that the same oil, thinned and thickened, would follow.
     """
     ax = axes(ax)
     named = each(results)
@@ -118,7 +118,9 @@ def stribeck(results: Evaluation | Comparison | Mapping[str, Evaluation], ax: Ax
     ax.set_xlim(low, 20.0)
     ax.set_ylim(0.0, 1.12 * max(ax.get_ylim()[1], 1e-3))
     for at, words in ((np.sqrt(low), "boundary"), (np.sqrt(3.0), "mixed"), (np.sqrt(60.0), "full film")):
-        ax.text(at, 1.01, words, transform=ax.get_xaxis_transform(), ha="center", va="bottom", fontsize="small", color=GREY)
+        ax.text(
+            at, 1.01, words, transform=ax.get_xaxis_transform(), ha="center", va="bottom", fontsize="small", color=GREY
+        )
     for border in (1.0, 3.0):
         ax.axvline(border, color=GREY, linestyle=":", linewidth=1)
     ax.set_xlabel(label("friction_curve.lambda_ratio") + " Λ")

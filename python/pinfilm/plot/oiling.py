@@ -51,7 +51,9 @@ def joints_reached(result: Evaluation, ax: Axes | None = None, *, circuits: int 
     how = look(0)
     size = float(np.clip(3000.0 / max(len(record.time_h), 1), 0.6, 14.0))
     dense = len(record.time_h) > 3000
-    ax.scatter(record.time_h, record.joint, s=size, color=how.color, marker="o", linewidths=0, rasterized=dense, label="shot")
+    ax.scatter(
+        record.time_h, record.joint, s=size, color=how.color, marker="o", linewidths=0, rasterized=dense, label="shot"
+    )
     without = np.flatnonzero(np.asarray(record.fill) == 0.0)
     stretches = _stretches(without)
     share = result.fill.never_reached

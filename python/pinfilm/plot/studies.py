@@ -89,8 +89,8 @@ def sweep_map(
     Returns
     -------
     matplotlib.axes.Axes
-        A map in shades whose lightness rises with the value (cividis; Nunez, Anderton and Renslow 2018), so that it reads
-        in grey too.
+        A map in shades whose lightness rises with the value (cividis; Nuñez, Anderton and Renslow 2018), so that it
+        reads in grey too.
     """
     x, y, z = np.asarray(x, dtype=float), np.asarray(y, dtype=float), np.asarray(z, dtype=float)
     if z.shape != (len(y), len(x)):

@@ -72,7 +72,14 @@ def pull_shares(results: Results, ax: Axes | None = None, *, least: float = 0.00
         words = f"{name}, {pull:.4g} N" if name else None
         ax.barh(at, values, height, color=how.color, hatch=how.hatch, edgecolor="white", label=words)
         for y, value in zip(at, values, strict=True):
-            ax.annotate(f"{value:.0%}", (max(value, 0.0), y), (3, 0), textcoords="offset points", va="center", fontsize="x-small")
+            ax.annotate(
+                f"{value:.0%}",
+                (max(value, 0.0), y),
+                (3, 0),
+                textcoords="offset points",
+                va="center",
+                fontsize="x-small",
+            )
     ax.axvline(0.0, color=BLACK, linewidth=0.8)
     ax.set_yticks(range(len(causes)), [CAUSES.get(cause, cause) for cause in causes])
     ax.margins(x=0.1)
@@ -125,7 +132,9 @@ def elongation(
     if spread is not None:
         times, low, high = (np.asarray(values, dtype=float) for values in spread)
         how = look(0)
-        ax.fill_between(times, low, high, facecolor=how.color, alpha=0.18, edgecolor=how.color, linewidth=0.8, label="spread")
+        ax.fill_between(
+            times, low, high, facecolor=how.color, alpha=0.18, edgecolor=how.color, linewidth=0.8, label="spread"
+        )
     for limit in limits:
         ax.axhline(limit, color=GREY, linestyle=":", label=f"limit {limit:.3g} %")
     ax.set_xlim(0.0, until_years)

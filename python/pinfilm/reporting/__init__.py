@@ -29,8 +29,8 @@ def report(
     path : str or path
         The HTML file to write; one that is there is written over.
     paybacks : array_like, optional
-        Payback (days) of each draw of a sample, infinite or NaN where it never pays back. Without it the report says that
-        its payback is a single figure.
+        Payback (days) of each draw of a sample, infinite or NaN where it never pays back. Without it the report says
+        that its payback is a single figure.
     prepared : str, optional
         Who prepared it and when, as it should stand under the title.
     notes : iterable of str, optional

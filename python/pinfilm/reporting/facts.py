@@ -73,11 +73,29 @@ class Fact(NamedTuple):
     values: tuple[str, ...]
 
 
+#: What `explain` shows where there is no value.
+NOTHING = frozenset({"", "–", "not given"})
+
+
 def value_of(result: Evaluation | Comparison, path: str) -> str:
-    """Return a value with its unit as people read it; a dash where there is none."""
+    """Return a value with its unit, to four figures; empty where there is none."""
     shown = result.explain(path).value
+    if shown in NOTHING:
+        return ""
     currency = (result.proposed.line if isinstance(result, Comparison) else result.line).costs.currency
-    return shown.replace("money", currency)
+    number, space, unit = shown.partition(" ")
+    return (brief(number) + space + unit).replace("money", currency)
+
+
+def brief(text: str) -> str:
+    """Return a number to four figures, with commas between thousands; other words as they are."""
+    try:
+        number = float(text)
+    except ValueError:
+        return text.replace("_", " ")
+    if abs(number) >= 1000.0:
+        return f"{number:,.0f}"
+    return f"{number:.4g}"
 
 
 def table(results: Iterable[Evaluation | Comparison], paths: Iterable[str]) -> list[Fact]:
@@ -86,8 +104,8 @@ def table(results: Iterable[Evaluation | Comparison], paths: Iterable[str]) -> l
     rows = []
     for path in paths:
         values = tuple(value_of(result, path) for result in results)
-        if any(value.strip("– ") for value in values):
-            rows.append(Fact(path, results[0].explain(path).means, values))
+        if any(values):
+            rows.append(Fact(path, results[0].explain(path).means, tuple(value or "–" for value in values)))
     return rows
 
 
@@ -163,14 +181,16 @@ def changes(now: Line, proposed: Line) -> list[Fact]:
             continue
         row = rows.get(plain(path), {"means": "how the joints get their oil", "unit": ""})
         values = tuple("–" if value is None else f"{_text(value)} {row['unit']}".strip() for value in (one, other))
-        found.append(Fact(path, row["means"], tuple(value.replace("money", proposed.costs.currency) for value in values)))
+        found.append(
+            Fact(path, row["means"], tuple(value.replace("money", proposed.costs.currency) for value in values))
+        )
     return found
 
 
 def _text(value: Any) -> str:
     if isinstance(value, bool):
         return "yes" if value else "no"
-    return f"{value:g}" if isinstance(value, float) else str(value)
+    return brief(str(value))
 
 
 def items(comparison: Comparison) -> list[tuple[str, float, float, float]]:
@@ -200,7 +220,7 @@ def spread(paybacks: Any | None) -> list[tuple[str, str]]:
 
 
 def assumptions(result: Evaluation) -> list[tuple[str, str, str, str, str, str]]:
-    """Return what nobody surveyed: path, meaning, value, class, source, spread of each default that claims something."""
+    """Return what nobody surveyed: path, meaning, value, class, source and spread of each default that is a claim."""
     found: dict[str, tuple[str, str, str, str, str, str]] = {}
     rows = _rows()
     for path in leaves(result.line.to_dict()):

@@ -36,6 +36,7 @@ def page(comparison: Comparison, paybacks: Any | None, prepared: str, notes: tup
         found=facts.table((now, proposed), facts.FOUND),
         changes=facts.changes(now.line, proposed.line),
         setup=setup.sheet(proposed),
+        why_there=setup.why_there(proposed),
         checks=setup.on_the_day(proposed),
         proof=setup.proof(comparison),
         money=facts.items(comparison),

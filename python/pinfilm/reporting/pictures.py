@@ -26,7 +26,7 @@ class Picture(NamedTuple):
 
 def drawn(draw: Callable[[Axes], Any], height: float = 3.4) -> str:
     """Return what `draw` draws on axes as the address of a picture that holds it."""
-    settings = {"svg.fonttype": "path", "svg.hashsalt": "pinfilm", "font.family": "DejaVu Sans", "font.size": 9.5}
+    settings: Any = {"svg.fonttype": "path", "svg.hashsalt": "pinfilm", "font.family": "DejaVu Sans", "font.size": 9.5}
     with mpl.rc_context(settings):
         figure = Figure(figsize=(6.4, height), layout="constrained")
         FigureCanvasAgg(figure)
@@ -42,7 +42,8 @@ def all_of(comparison: Comparison, paybacks: Any | None) -> dict[str, Picture]:
     pictures: dict[str, tuple[str, str, Callable[[Axes], Any], float]] = {
         "tension": (
             "Tension round the loop",
-            "Numbers over the picture are sections of the survey; the drive's exit is on the left, its entry on the right.",
+            "Numbers over the picture are sections of the survey; the drive's exit is on the left, its entry on "
+            "the right.",
             lambda ax: plot.tension_round_loop(comparison, ax),
             3.2,
         ),
@@ -72,7 +73,8 @@ def all_of(comparison: Comparison, paybacks: Any | None) -> dict[str, Picture]:
         ),
         "window": (
             "Viscosity window of the proposal",
-            "The oil must pass below the upper limit where it is applied and above the lower limit at the mean temperature.",
+            "The oil must pass below the upper limit where it is applied and above the lower limit at the mean "
+            "temperature.",
             lambda ax: plot.viscosity_window(proposed, [now.line.oil], ax),
             3.6,
         ),

@@ -162,7 +162,7 @@ impl Form {
             let at = ["circuit", "sections", number];
             if turn {
                 text += "type = \"turn\"\n";
-                text += &self.keys::<Turn>(&at, "").replace(DRIVE, if number == "0" { "drive = true" } else { DRIVE });
+                text += &self.keys::<Turn>(&at, "").replace("# drive = true", "drive = true");
                 if number == "0" && !self.full {
                     text += "drive = true\n";
                 }
@@ -196,9 +196,6 @@ impl Form {
         format!("\n# Instead: {}\n# [lubrication]\n# method = \"{word}\"\n{}", sentence::<T>(), lines.concat())
     }
 }
-
-/// How a turn that is no drive says so.
-const DRIVE: &str = "# drive = false";
 
 fn sentence<T: Noun>() -> &'static str {
     T::MEANS.trim()
