@@ -2914,7 +2914,7 @@ class Oil:
     @property
     def name(self, /) -> str | None:
         """
-        what the plant calls it
+        name of the oil, as the plant calls it
         """
     @property
     def noack_pct(self, /) -> float:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from functools import cache
+from textwrap import fill
 from typing import TYPE_CHECKING, NamedTuple
 
 from .._core import Comparison, Evaluation, register
@@ -20,6 +21,10 @@ if TYPE_CHECKING:
 BLACK, VERMILLION, BLUE, ORANGE = "#000000", "#D55E00", "#0072B2", "#E69F00"
 GREEN, PURPLE, SKY, YELLOW = "#009E73", "#CC79A7", "#56B4E9", "#F0E442"
 GREY, PALE = "#6b6b6b", "#ececec"
+
+
+#: Letters of an axis label on one line; more would not fit beside a picture of usual height.
+WIDEST = 40
 
 
 class Look(NamedTuple):
@@ -69,7 +74,7 @@ def label(path: str, unit: str | None = None) -> str:
     unit = found["unit"] if unit is None else unit
     means = found["means"].split(";")[0].split(":")[0]
     means = means[:1].upper() + means[1:]
-    return f"{means} ({unit})" if unit else means
+    return fill(f"{means} ({unit})" if unit else means, WIDEST)
 
 
 def money(path: str, result: Evaluation | Comparison) -> str:

@@ -299,7 +299,7 @@ impl classes::Oil {
     /// Examples
     /// --------
     /// >>> import pinfilm
-    /// >>> round(pinfilm.Oil.from_grade(220, 95).viscosity_mpa_s(40.0), 1)
+    /// >>> round(pinfilm.Oil.from_grade(220, 95, price_per_l=9.0).viscosity_mpa_s(40.0), 1)
     /// 192.3
     fn viscosity_mpa_s<'py>(&self, py: Python<'py>, temperature_c: Given<'py>) -> PyResult<Floats> {
         let liquid = crate::quantity::Field::si(&self.0, &crate::quantity::unit::ONE).liquid()?;
