@@ -4,6 +4,11 @@ from __future__ import annotations
 
 import sys
 from pathlib import Path
+from typing import Any
+
+from docutils.nodes import SkipNode
+from latex2mathml.converter import convert
+from sphinx.application import Sphinx
 
 import pinfilm
 
@@ -15,15 +20,16 @@ author = "the pinfilm developers"
 copyright = "the pinfilm developers"
 version = release = pinfilm.__version__
 
-extensions = ["myst_parser", "sphinx.ext.autodoc", "sphinx.ext.napoleon", "sphinx.ext.mathjax"]
+extensions = ["myst_parser", "sphinx.ext.autodoc", "sphinx.ext.napoleon"]
 myst_enable_extensions = ["colon_fence", "deflist", "dollarmath"]
 myst_heading_anchors = 3
 exclude_patterns = ["_build", "_generated"]
 
 html_theme = "furo"
 html_title = f"pinfilm {release}"
-html_static_path = []
-# The pages must read without a network: formulas fall back to their source.
+html_static_path = ["_static"]
+html_css_files = ["tables.css"]
+html_math_renderer = "mathml"
 autodoc_member_order = "bysource"
 autodoc_typehints = "none"
 autodoc_default_options = {"members": True}
@@ -32,6 +38,19 @@ napoleon_use_rtype = False
 napoleon_use_ivar = True
 
 
-def setup(app: object) -> None:
+def inline(writer: Any, node: Any) -> None:
+    """Write a formula in a line as MathML, which browsers show without a script or a network."""
+    writer.body.append(convert(node.astext()))
+    raise SkipNode
+
+
+def block(writer: Any, node: Any) -> None:
+    """Write a formula on a line of its own."""
+    writer.body.append(convert(node.astext(), display="block"))
+    raise SkipNode
+
+
+def setup(app: Sphinx) -> None:
     """Write what the register knows before anything is read."""
+    app.add_html_math_renderer("mathml", (inline, None), (block, None))
     generate.everything(Path(__file__).parent)

@@ -39,8 +39,10 @@ def table(heads: list[str], rows: list[list[str]]) -> str:
 
 
 def bounded(words: str) -> str:
-    """A range in words, or a dash for one that is none."""
-    return "–" if words.startswith("any number") else words
+    """A range in words, long numbers as powers of ten; a dash for one that is none."""
+    if words.startswith("any number"):
+        return "–"
+    return re.sub(r"\d{6,}", lambda number: f"{float(number[0]):g}".replace("e+", "e"), words)
 
 
 def group(path: str) -> str:
@@ -63,13 +65,25 @@ def unique() -> list[dict[str, str]]:
 def glossary() -> str:
     """Every public quantity."""
     rows = sorted(unique(), key=lambda row: (row["path"].count(".") == 0, row["path"]))
-    heads = ["name", "symbol", "unit", "meaning", "allowed", "usual", "default"]
+    heads = ["name", "meaning", "allowed, *usual*", "default"]
     body = [
-        [f"`{r['path']}`", cell(r["symbol"]), cell(r["unit"]), cell(r["means"]), cell(bounded(r["allowed"])),
-         cell(bounded(r["usual"])), cell(r["default"].replace(" ", ""))]
+        [
+            f"`{r['path']}`",
+            cell(r["means"]) + (f", {cell(r['symbol'])}" if r["symbol"] else ""),
+            ranges(r),
+            cell(r["default"].replace(" ", "").replace("None", "–")),
+        ]
         for r in rows
-    ]  # fmt: skip
+    ]
     return f"{len(body)} quantities.\n\n" + table(heads, body)
+
+
+def ranges(row: dict[str, str]) -> str:
+    """Allowed and usual range of a row, or its unit where it has neither."""
+    allowed, usual = bounded(row["allowed"]), bounded(row["usual"])
+    if usual != "–":
+        return f"{cell(allowed)}, *{cell(usual)}*"
+    return cell(row["unit"]) if allowed == "–" else cell(allowed)
 
 
 def closures() -> str:
@@ -77,7 +91,7 @@ def closures() -> str:
     rows = [row for row in unique() if row["source_class"] == "closure of our own"]
     heads = ["name", "meaning", "default or relation", "spread", "from"]
     body = [
-        [f"`{r['path']}`", cell(r["means"]), cell(r["default"] or r["formula"]), cell(r["spread"]), cell(r["source"])]
+        [f"`{r['path']}`", cell(r["means"]), cell((r["default"] or r["formula"]).replace("None", "–")), cell(r["spread"]), cell(r["source"])]
         for r in rows
     ]
     return f"{len(body)} rows of the register have this class.\n\n" + table(heads, body)

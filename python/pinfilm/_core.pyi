@@ -3035,7 +3035,7 @@ class Oil:
         Examples
         --------
         >>> import pinfilm
-        >>> round(pinfilm.Oil.from_grade(220, 95).viscosity_mpa_s(40.0), 1)
+        >>> round(pinfilm.Oil.from_grade(220, 95, price_per_l=9.0).viscosity_mpa_s(40.0), 1)
         192.3
         """
 
