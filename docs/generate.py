@@ -91,7 +91,13 @@ def closures() -> str:
     rows = [row for row in unique() if row["source_class"] == "closure of our own"]
     heads = ["name", "meaning", "default or relation", "spread", "from"]
     body = [
-        [f"`{r['path']}`", cell(r["means"]), cell((r["default"] or r["formula"]).replace("None", "–")), cell(r["spread"]), cell(r["source"])]
+        [
+            f"`{r['path']}`",
+            cell(r["means"]),
+            cell((r["default"] or r["formula"]).replace("None", "–")),
+            cell(r["spread"]),
+            cell(r["source"]),
+        ]
         for r in rows
     ]
     return f"{len(body)} rows of the register have this class.\n\n" + table(heads, body)

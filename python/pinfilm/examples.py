@@ -2,11 +2,21 @@
 
 from __future__ import annotations
 
-from importlib.resources import files
+from typing import TYPE_CHECKING
 
 from ._core import Line
 
+if TYPE_CHECKING:
+    from importlib.resources.abc import Traversable
+
 __all__ = ["load", "names", "pair", "survey"]
+
+
+def _folder() -> Traversable:
+    """Return the folder of the surveys. The import takes as long as the rest of the package: only where it is needed."""
+    from importlib.resources import files
+
+    return files(__package__) / "data"
 
 
 def names() -> list[str]:
@@ -17,8 +27,7 @@ def names() -> list[str]:
     >>> "oven_now" in names()
     True
     """
-    folder = files(__package__) / "data"
-    return sorted(entry.name.removesuffix(".toml") for entry in folder.iterdir() if entry.name.endswith(".toml"))
+    return sorted(entry.name.removesuffix(".toml") for entry in _folder().iterdir() if entry.name.endswith(".toml"))
 
 
 def survey(name: str) -> str:
@@ -31,7 +40,7 @@ def survey(name: str) -> str:
     """
     if name not in names():
         raise ValueError(f"there is no example {name!r}; there are {', '.join(names())}")
-    return (files(__package__) / "data" / f"{name}.toml").read_text(encoding="utf-8")
+    return (_folder() / f"{name}.toml").read_text(encoding="utf-8")
 
 
 def load(name: str) -> Line:

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
-import os
-from collections.abc import Iterable
-from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
-from .._core import Comparison
+if TYPE_CHECKING:
+    import os
+    from collections.abc import Iterable
+    from pathlib import Path
+
+    from .._core import Comparison
 
 __all__ = ["report"]
 
@@ -61,6 +63,8 @@ def report(
     >>> file.read_text(encoding="utf-8").startswith("<!DOCTYPE html>")
     True
     """
+    from pathlib import Path
+
     from .page import page  # what draws and writes takes a second to import: only where it is asked for
 
     file = Path(path)

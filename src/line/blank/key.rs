@@ -26,7 +26,7 @@ const COMMENT: usize = 38;
 impl Key<'_> {
     /// The line; none for a key that holds a table, which has a heading of its own.
     pub fn line(&self) -> Option<String> {
-        if self.value.is_some_and(|value| holds_table(value)) {
+        if self.value.is_some_and(holds_table) {
             return None;
         }
         let written = self.value.map(Tree::written).unwrap_or_default();
