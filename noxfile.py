@@ -74,7 +74,7 @@ def python(session: nox.Session) -> None:
 @nox.session
 def notebooks(session: nox.Session) -> None:
     """Run the demo, the README's examples and every notebook, from clean outputs."""
-    develop(session, "notebooks", "docs")  # the README draws and reports
+    develop(session, "notebooks")
     session.run("python", "-m", "pinfilm", "demo")
     blocks = re.findall(r"^```python\n(.*?)^```", (ROOT / "README.md").read_text("utf-8"), re.DOTALL | re.MULTILINE)
     if not blocks:

@@ -13,7 +13,7 @@ __all__ = ["load", "names", "pair", "survey"]
 
 
 def _folder() -> Traversable:
-    """Return the folder of the surveys. The import takes as long as the rest of the package: only where it is needed."""
+    """Return the folder of the surveys. What finds it takes as long to import as the rest: only where it is needed."""
     from importlib.resources import files
 
     return files(__package__) / "data"

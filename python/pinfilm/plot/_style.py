@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from functools import cache
 from textwrap import fill
 from typing import TYPE_CHECKING, NamedTuple
 
@@ -11,8 +10,8 @@ from .._core import Comparison, Evaluation, register
 
 try:
     from matplotlib import pyplot
-except ImportError as missing:  # pragma: no cover
-    raise ImportError("pinfilm.plot draws with matplotlib: pip install 'pinfilm[plot]'") from missing
+except ImportError:  # pragma: no cover
+    raise ImportError("pinfilm.plot draws with matplotlib: pip install 'pinfilm[plot]'") from None
 
 if TYPE_CHECKING:
     from matplotlib.axes import Axes
@@ -58,14 +57,14 @@ def axes(ax: Axes | None, size: tuple[float, float] = (6.4, 3.8)) -> Axes:
     return pyplot.subplots(figsize=size, layout="constrained")[1]
 
 
-@cache
-def _rows() -> dict[str, dict[str, str]]:
-    return {row["path"]: row for row in register()}
+_ROWS: dict[str, dict[str, str]] = {}
 
 
 def row(path: str) -> dict[str, str]:
     """Return the row of the register at a path."""
-    return _rows()[path]
+    if not _ROWS:
+        _ROWS.update((found["path"], found) for found in register())
+    return _ROWS[path]
 
 
 def label(path: str, unit: str | None = None) -> str:

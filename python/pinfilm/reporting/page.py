@@ -6,8 +6,8 @@ from typing import Any
 
 try:
     from jinja2 import Environment, PackageLoader, StrictUndefined
-except ImportError as missing:  # pragma: no cover
-    raise ImportError("pinfilm.report needs jinja2 and matplotlib: pip install 'pinfilm[report]'") from missing
+except ImportError:  # pragma: no cover
+    raise ImportError("pinfilm.report needs jinja2 and matplotlib: pip install 'pinfilm[report]'") from None
 
 from .._core import Comparison, Evaluation, version
 from . import facts, pictures, setup
