@@ -20,6 +20,8 @@ from pinfilm.plot import _style
 
 mpl.use("Agg")
 
+pytestmark = pytest.mark.timeout(300)  # drawing takes its time on a loaded machine
+
 DEMOS = sorted({name.rsplit("_", 1)[0] for name in pinfilm.examples.names()})
 
 

@@ -15,6 +15,8 @@ from conftest import compare_quietly
 
 import pinfilm
 
+pytestmark = pytest.mark.timeout(300)  # drawing takes its time on a loaded machine
+
 DEMOS = sorted({name.rsplit("_", 1)[0] for name in pinfilm.examples.names()})
 BROWSER = next(filter(None, map(shutil.which, ("chromium", "chromium-browser", "google-chrome", "chrome"))), None)
 
@@ -125,7 +127,6 @@ def run(browser: str, page: Path, home: Path, *options: str) -> subprocess.Compl
     return subprocess.run(command, capture_output=True, text=True, timeout=90, check=False)
 
 
-@pytest.mark.timeout(300)
 def test_it_opens_at_two_widths_and_prints(browser: str, tmp_path: Path) -> None:
     page = tmp_path / "report.html"
     written(page, paybacks=np.linspace(200, 800, 100))
