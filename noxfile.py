@@ -9,7 +9,7 @@ import shutil
 import nox
 
 nox.needs_version = ">=2025.2.9"
-nox.options.sessions = ["rust", "python", "notebooks"]
+nox.options.sessions = ["rust", "python", "notebooks", "docs"]
 nox.options.default_venv_backend = "venv"
 nox.options.reuse_existing_virtualenvs = True
 
@@ -86,14 +86,26 @@ def notebooks(session: nox.Session) -> None:
 
 
 @nox.session
+def docs(session: nox.Session) -> None:
+    """Build the pages; a warning is an error."""
+    develop(session, "docs")
+    session.run("sphinx-build", "-W", "--keep-going", "-q", "-b", "html", "docs", "docs/_build/html")
+
+
+@nox.session
 def wheel(session: nox.Session) -> None:
-    """Build the release wheel, install it in an environment without anything else, run the demo."""
+    """Build wheel and source archive, audit the stable ABI, install each without anything else, run the demo."""
     out = pathlib.Path(session.create_tmp()) / "wheels"
     shutil.rmtree(out, ignore_errors=True)
     session.install(*MATURIN)
-    session.run("maturin", "build", "--release", "--locked", "--out", str(out), env={"RUSTFLAGS": None})
-    session.install("--force-reinstall", *map(str, out.glob("*.whl")))
-    session.run("python", "-m", "pinfilm", "demo")
+    session.run("maturin", "build", "--release", "--locked", "--sdist", "--out", str(out), env={"RUSTFLAGS": None})
+    (built,), (source,) = out.glob("*.whl"), out.glob("*.tar.gz")
+    session.install("abi3audit>=0.0.20")
+    session.run("abi3audit", "--strict", "--report", str(built))
+    for archive in (built, source):
+        session.install("--force-reinstall", str(archive))
+        session.run("python", "-I", "-m", "pinfilm", "demo")
+        session.run("python", "-I", "-m", "pinfilm", "survey", silent=True)
 
 
 @nox.session(venv_backend="none")

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING, Any
+
 from . import (
     coverage,
     economics,
@@ -35,12 +37,14 @@ from ._core import (
     Drive,
     DriveState,
     Duty,
+    ElongationCurve,
     Evaluation,
     Event,
     Explanation,
     Fill,
     FillState,
     Friction,
+    FrictionCurve,
     Joint,
     JointOrbit,
     JointState,
@@ -59,7 +63,9 @@ from ._core import (
     Proof,
     PullChange,
     RollerContact,
+    RoundLoop,
     Savings,
+    ShotRecord,
     Spray,
     Straight,
     Supply,
@@ -76,6 +82,7 @@ from ._core import (
     WatchStep,
     Wear,
     WearState,
+    blank_survey,
     compare,
     evaluate,
     joint_orbit,
@@ -86,10 +93,24 @@ from ._core import (
     watch_many,
 )
 from .errors import ConvergenceError, InputError, PinfilmError, PinfilmRangeWarning, TableError, UnitError
+from .reporting import report
+
+if TYPE_CHECKING:
+    from . import plot
 
 Result = Evaluation
 
 __version__ = version()
+
+
+def __getattr__(name: str) -> Any:
+    """Import what needs matplotlib only when somebody asks for it."""
+    if name == "plot":
+        from importlib import import_module
+
+        return import_module(".plot", __name__)
+    raise AttributeError(f"module {__name__!r} has no attribute {name!r}")
+
 
 __all__ = [
     "AvoidedUse",
@@ -109,12 +130,14 @@ __all__ = [
     "Drive",
     "DriveState",
     "Duty",
+    "ElongationCurve",
     "Evaluation",
     "Event",
     "Explanation",
     "Fill",
     "FillState",
     "Friction",
+    "FrictionCurve",
     "InputError",
     "Joint",
     "JointOrbit",
@@ -137,7 +160,9 @@ __all__ = [
     "PullChange",
     "Result",
     "RollerContact",
+    "RoundLoop",
     "Savings",
+    "ShotRecord",
     "Spray",
     "Straight",
     "Supply",
@@ -156,6 +181,7 @@ __all__ = [
     "WatchStep",
     "Wear",
     "WearState",
+    "blank_survey",
     "compare",
     "coverage",
     "economics",
@@ -171,7 +197,9 @@ __all__ = [
     "motor",
     "oil",
     "oil_use",
+    "plot",
     "register",
+    "report",
     "standards",
     "statistics",
     "tension",

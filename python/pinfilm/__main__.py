@@ -1,6 +1,6 @@
-"""Evaluate a survey, one of the invented demo lines, or a current log, and print what matters.
+"""Oiling of conveyor chains from the command line: blank surveys, studies, reports, current logs.
 
-Exit codes: 0 done, 1 a survey that cannot be read or computed, 2 wrong usage.
+Exit codes: 0 done, 1 a file that cannot be read, computed or written, 2 wrong usage.
 """
 
 from __future__ import annotations
@@ -28,11 +28,13 @@ from ._core import (
     LogNote,
     LogRules,
     Warning,
+    blank_survey,
     compare,
     evaluate,
     register,
 )
 from .errors import PinfilmError, PinfilmRangeWarning
+from .reporting import report
 
 WIDTH = 100
 
@@ -209,7 +211,8 @@ def log(options: argparse.Namespace) -> str:
 
 def arguments(given: list[str] | None) -> argparse.Namespace:
     """Return what the command line asks for; leaves with code 2 where it is wrong."""
-    parser = argparse.ArgumentParser(prog="python -m pinfilm", description=__doc__.split("\n")[0] if __doc__ else None)
+    about, _, codes = (__doc__ or "").partition("\n\n")
+    parser = argparse.ArgumentParser(prog="python -m pinfilm", description=about, epilog=codes)
     commands = parser.add_subparsers(dest="command", required=True)
     demo = commands.add_parser("demo", help="one line of the invented plant, as it is and as proposed")
     demos = [name.removesuffix("_now") for name in examples.names() if name.endswith("_now")]
@@ -217,6 +220,11 @@ def arguments(given: list[str] | None) -> argparse.Namespace:
     study = commands.add_parser("study", help="a survey file, and a proposed one where given")
     study.add_argument("now", type=Path, help="survey of the line as it is (TOML)")
     study.add_argument("proposed", type=Path, nargs="?", help="survey of the line as proposed (TOML)")
+    study.add_argument("--report", type=Path, metavar="FILE", help="also write a report of both (HTML)")
+    survey = commands.add_parser("survey", help="write a blank survey file, to be filled in")
+    survey.add_argument("path", type=Path, nargs="?", help="file to write; on the screen if not given")
+    survey.add_argument("--full", action="store_true", help="every key, not only those of an everyday survey")
+    survey.add_argument("--force", action="store_true", help="write over a file that is there")
     logged = commands.add_parser("log", help="a current log: what changed on a day, how sure that is, what it is worth")
     logged.add_argument("file", type=Path, help="CSV or Parquet file")
     logged.add_argument("--changed", required=True, help="day of the change: 2025-06-02")
@@ -234,12 +242,49 @@ def arguments(given: list[str] | None) -> argparse.Namespace:
     options = parser.parse_args(given)
     if options.command == "demo" and options.name not in demos:
         demo.error(f"there is no demo line {options.name!r}; there are {', '.join(demos)}")
+    if options.command == "study" and options.report is not None and options.proposed is None:
+        study.error("a report needs two surveys: the line as it is and as proposed")
     return options
+
+
+def show(text: str) -> None:
+    """Print, whatever letters the console has and however early the reader stops."""
+    if isinstance(sys.stdout, io.TextIOWrapper):
+        sys.stdout.reconfigure(errors="replace")  # a console without Greek letters still shows the numbers
+    try:
+        print(text, flush=True)
+    except BrokenPipeError:  # piped into `head`
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+
+
+def refuse(file: Path | str, why: object) -> int:
+    """Say what is wrong with which file, in one line; return the exit code."""
+    print(f"{file}: {why}", file=sys.stderr)
+    return 1
+
+
+def write_survey(options: argparse.Namespace) -> int:
+    """Write a blank survey to a file, or to the screen."""
+    text = blank_survey(options.full)
+    if options.path is None:
+        show(text.rstrip("\n"))
+        return 0
+    try:
+        with options.path.open("w" if options.force else "x", encoding="utf-8") as file:
+            file.write(text)
+    except FileExistsError:
+        return refuse(options.path, "is there already: give another name, or --force to write over it")
+    except OSError as error:
+        return refuse(options.path, f"cannot be written: {error.strerror or error}")
+    print(f"{options.path}: fill in what stands empty, then: python -m pinfilm study {options.path}", file=sys.stderr)
+    return 0
 
 
 def main(given: list[str] | None = None) -> int:
     """Run the command and return its exit code."""
     options = arguments(given)
+    if options.command == "survey":
+        return write_survey(options)
     warnings.simplefilter("ignore", PinfilmRangeWarning)  # they are printed with the result
     if options.command == "log":
         try:
@@ -263,14 +308,21 @@ def main(given: list[str] | None = None) -> int:
             now = evaluate(lines[-1])
         change = compare(*lines) if len(lines) == 2 else None
     except OSError as error:
-        print(f"{file}: cannot be read: {error.strerror or error}", file=sys.stderr)
-        return 1
+        return refuse(file, f"cannot be read: {error.strerror or error}")
     except PinfilmError as error:
-        print(f"{file}: {error}", file=sys.stderr)
-        return 1
+        return refuse(file, error)
     now = now if change is None else change.now
     text = json.dumps((change or now).to_dict(), ensure_ascii=False, indent=1) if options.json else summary(now, change)
-    return printed(text)
+    printed(text)
+    if change is not None and getattr(options, "report", None) is not None:
+        try:
+            report(change, options.report)
+        except ImportError as error:
+            return refuse(options.report, error)
+        except OSError as error:
+            return refuse(options.report, f"cannot be written: {error.strerror or error}")
+        print(f"{options.report}: report written", file=sys.stderr)
+    return 0
 
 
 def printed(text: str) -> int:

@@ -2,15 +2,23 @@
 
 from __future__ import annotations
 
-from importlib.resources import files
 from typing import TYPE_CHECKING
 
 from ._core import Line
 
 if TYPE_CHECKING:
+    from importlib.resources.abc import Traversable
+
     from ._invented import InventedLog
 
 __all__ = ["current_log", "load", "names", "pair", "survey"]
+
+
+def _folder() -> Traversable:
+    """Return the folder of the surveys. What finds it takes as long to import as the rest: only where it is needed."""
+    from importlib.resources import files
+
+    return files(__package__) / "data"
 
 
 def names() -> list[str]:
@@ -21,8 +29,7 @@ def names() -> list[str]:
     >>> "oven_now" in names()
     True
     """
-    folder = files(__package__) / "data"
-    return sorted(entry.name.removesuffix(".toml") for entry in folder.iterdir() if entry.name.endswith(".toml"))
+    return sorted(entry.name.removesuffix(".toml") for entry in _folder().iterdir() if entry.name.endswith(".toml"))
 
 
 def survey(name: str) -> str:
@@ -35,7 +42,7 @@ def survey(name: str) -> str:
     """
     if name not in names():
         raise ValueError(f"there is no example {name!r}; there are {', '.join(names())}")
-    return (files(__package__) / "data" / f"{name}.toml").read_text(encoding="utf-8")
+    return (_folder() / f"{name}.toml").read_text(encoding="utf-8")
 
 
 def load(name: str) -> Line:

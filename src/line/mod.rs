@@ -5,11 +5,13 @@
 
 mod application;
 mod blame;
+mod blank;
 mod cautions;
 mod checked;
 mod computed;
 mod costing;
 mod course;
+pub mod curves;
 mod driving;
 mod evaluate;
 mod explain;
@@ -25,6 +27,7 @@ mod survey;
 mod warnings;
 mod wearing;
 
+pub use blank::blank_survey;
 pub use computed::{Computed, Numbers};
 pub use driving::DriveTrain;
 pub use evaluate::{computed, evaluate};

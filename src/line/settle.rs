@@ -53,7 +53,7 @@ pub(super) struct Settled {
 }
 
 /// The pair, the surfaces and the oil of one joint, at any temperature of the circuit.
-struct Bearing<'a> {
+pub(super) struct Bearing<'a> {
     survey: &'a Checked,
     pair: Pair,
     surface: RoughSurface,
@@ -62,7 +62,7 @@ struct Bearing<'a> {
 }
 
 impl<'a> Bearing<'a> {
-    fn new(survey: &'a Checked, reach: &Reach) -> Result<Bearing<'a>> {
+    pub(super) fn new(survey: &'a Checked, reach: &Reach) -> Result<Bearing<'a>> {
         let (chain, surface) = (&survey.si.chain, &survey.si.surface);
         let pair = Pair::new(chain.pin_diameter, chain.bush_bore, chain.joint_length, surface.conformity)?;
         let elasticity = Elasticity { youngs_modulus: surface.modulus, poisson_ratio: surface.poisson_ratio };
@@ -82,7 +82,7 @@ impl<'a> Bearing<'a> {
         })
     }
 
-    fn lubricant(&self, viscosity: f64) -> Lubricant {
+    pub(super) fn lubricant(&self, viscosity: f64) -> Lubricant {
         let oil = &self.survey.si.oil;
         Lubricant {
             viscosity,
@@ -102,7 +102,8 @@ impl<'a> Bearing<'a> {
         boundary_friction(self.fill, self.surface.dry_friction, oil.boundary_friction, self.surface.boundary_fill)
     }
 
-    fn at(&self, event: &Event, lubricant: &Lubricant) -> Result<JointEvent> {
+    /// What an event is with the oil in its joint.
+    pub(super) fn at(&self, event: &Event, lubricant: &Lubricant) -> Result<JointEvent> {
         let viscosity = lubricant.viscosity;
         let (speed, pitch) = (self.survey.si.duty.speed, self.survey.si.chain.pitch);
         let angle = event.angle.abs();

@@ -47,6 +47,18 @@ pub(super) fn wear_of(
     reach: &Reach,
     settled: &Settled,
 ) -> Result<Wearing> {
+    wear_and_growth(survey, course, oiling, reach, settled, &[]).map(|(wearing, _)| wearing)
+}
+
+/// [`wear_of`], and the elongation (1) of a new chain after each of the calendar `times` (s).
+pub(super) fn wear_and_growth(
+    survey: &Checked,
+    course: &Course,
+    oiling: &Oiling,
+    reach: &Reach,
+    settled: &Settled,
+    times: &[f64],
+) -> Result<(Wearing, Vec<f64>)> {
     let (line, chain, wear) = (&survey.si, &survey.si.chain, &survey.si.wear);
     let circuit_time = course.layout.circuit_time;
     let events: Vec<Event> = settled
@@ -133,6 +145,7 @@ pub(super) fn wear_of(
     let running = wearing.lives(&limits)?;
     let share = survey.running_share;
     let elongation_1_year = wearing.elongation(share * YEAR);
+    let growth = times.iter().map(|time| wearing.elongation(share * time)).collect();
     let lives = Lives {
         mean: running.mean / share,
         local: running.local / share,
@@ -142,7 +155,7 @@ pub(super) fn wear_of(
         life: running.life / share,
         governs: running.governs,
     };
-    Ok(Wearing {
+    let wearing = Wearing {
         sprocket_flank: sprocket_flank(survey, course, settled, &of_events),
         roller_bush: roller_bush(survey, course, &law, &reached, settled),
         event_coefficients: of_events,
@@ -155,7 +168,8 @@ pub(super) fn wear_of(
         elongation_1_year,
         service_life: service_life(lives.life, line.costs.other_life),
         lives,
-    })
+    };
+    Ok((wearing, growth))
 }
 
 /// Wear of the drive sprocket's flanks (m a calendar second), from the event at which joints come onto it.

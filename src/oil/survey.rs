@@ -7,7 +7,7 @@ use crate::quantity::{Class, Place, Word, between, up_to};
 macro_rules! oil_noun { ($declare:ident) => { $declare! {
     /// An oil: its viscosity by grade and index or by two measurements, and what heat, water and time do to it.
     Oil / OilSi, "oil", consistent: crate::oil::consistent {
-        name as name: Option<Word> [WORD = None] "what the plant calls it" {}
+        name as name: Option<Word> [WORD = None] "name of the oil, as the plant calls it" {}
         iso_vg as iso_vg: Option<i64> [ONE = None] "viscosity grade of ISO 3448"
             { allowed: between(2.0, 3200.0), source: "ISO 3448. The Tribology Handbook (Neale) takes VG 150 for roller chains and advises against \
                 heavy oil and grease: too stiff to enter the joints" }

@@ -3,6 +3,7 @@
 //! | file | what it does |
 //! |---|---|
 //! | `border` | values across: Python objects to survey data and back |
+//! | `curves` | what lies between the numbers of a result, and blank survey files |
 //! | `errors` | the one error type as Python's exceptions |
 //! | `formulas` | formulas by name, over numbers and arrays |
 //! | `logs` | current logs: columns in, verdicts out |
@@ -10,6 +11,7 @@
 //! | `verbs` | `evaluate`, `compare` and what can be asked of their results |
 
 mod border;
+mod curves;
 mod errors;
 mod formulas;
 mod logs;
@@ -21,6 +23,8 @@ use pyo3::prelude::*;
 /// The compiled core of pinfilm. Import from `pinfilm`, not from here.
 #[pymodule]
 mod _core {
+    #[pymodule_export]
+    use super::curves::blank_survey;
     #[pymodule_export]
     use super::formulas::coverage::{
         every_nth, handbook_methods, lock_risk, lock_time_s, manual_interval, points_coverage, reached_joints,
@@ -82,10 +86,10 @@ mod _core {
     };
     #[pymodule_export]
     use super::nouns::classes::{
-        Caution, Chain, Circuit, Comparison, Cost, Costs, Drip, Drive, DriveState, Duty, Evaluation, Event, Fill,
-        FillState, Friction, Joint, JointOrbit, JointState, Kinematics, Line, LossParts, Manual, Oil, OrbitEvent,
-        RollerContact, Savings, Spray, Straight, Supply, SupplyState, Surface, Synchronised, Tension, Timer, Turn,
-        TwoSprocket, Warning, Wear, WearState,
+        Caution, Chain, Circuit, Comparison, Cost, Costs, Drip, Drive, DriveState, Duty, ElongationCurve, Evaluation,
+        Event, Fill, FillState, Friction, FrictionCurve, Joint, JointOrbit, JointState, Kinematics, Line, LossParts,
+        Manual, Oil, OrbitEvent, RollerContact, RoundLoop, Savings, ShotRecord, Spray, Straight, Supply, SupplyState,
+        Surface, Synchronised, Tension, Timer, Turn, TwoSprocket, Warning, Wear, WearState,
     };
     #[pymodule_export]
     use super::verbs::{Explanation, compare, evaluate, joint_orbit, register, standards, version};

@@ -17,6 +17,7 @@ mod core {
     pub use crate::drive::{Drive, DriveState, MeasuredAt};
     pub use crate::economics::{Cost, Costs};
     pub use crate::joint::{Event, EventKind, Joint, JointState, Regime, RollerContact, Surface};
+    pub use crate::line::curves::{ElongationCurve, FrictionCurve, RoundLoop, ShotRecord};
     pub use crate::line::{Caution, Duty, Evaluation, JointOrbit, Line, OrbitEvent, Surroundings, Warning};
     pub use crate::log::evidence::{
         AvoidedUse, BeforeAfter, Change, ChangeOf, ChangePoints, Cleaning, LogNote, LogRow, LogRules, LoggedAs,
@@ -296,6 +297,10 @@ crate::line::caution_noun!(python_class);
 crate::line::evaluation_noun!(python_class);
 crate::line::orbit_event_noun!(python_class);
 crate::line::joint_orbit_noun!(python_class);
+crate::line::curves::round_loop_noun!(python_class);
+crate::line::curves::shot_record_noun!(python_class);
+crate::line::curves::friction_curve_noun!(python_class);
+crate::line::curves::elongation_curve_noun!(python_class);
 crate::study::savings_noun!(python_class);
 crate::study::comparison_noun!(python_class);
 crate::log::evidence::log_note_noun!(python_class);
@@ -325,7 +330,8 @@ python_classes! {
     OrbitEvent::OrbitEvent,
     RollerContact::RollerContact, Spray::Spray, Straight::Straight, Supply::Supply, SupplyState::SupplyState,
     Surface::Surface, Synchronised::Synchronised, Tension::Tension, Timer::Timer, Turn::Turn, Wear::Wear,
-    WearState::WearState,
+    WearState::WearState, RoundLoop::RoundLoop, ShotRecord::ShotRecord, FrictionCurve::FrictionCurve,
+    ElongationCurve::ElongationCurve,
 }
 
 /// A straight or a turn.

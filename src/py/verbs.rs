@@ -297,9 +297,10 @@ impl classes::Comparison {
 pub fn register() -> Vec<std::collections::BTreeMap<&'static str, String>> {
     let mut rows = Vec::new();
     crate::study::Comparison::register(String::new(), &crate::quantity::Row::BLANK, &mut rows);
+    rows.retain(|(path, _)| !path.starts_with("proposed."));
     crate::line::JointOrbit::register("joint_orbit".into(), &crate::quantity::Row::BLANK, &mut rows);
-    let unique = rows.into_iter().filter(|(path, _)| !path.starts_with("proposed."));
-    unique
+    super::curves::register(&mut rows);
+    rows.into_iter()
         .chain(crate::log::evidence::register())
         .map(|(path, row)| {
             std::collections::BTreeMap::from([

@@ -284,10 +284,13 @@ impl Explanation {
             html += &format!("<p>= {}<br>= {}</p>", escaped(&self.formula), escaped(&self.filled));
         }
         if !self.ingredients.is_empty() {
-            html += "<table><thead><tr><th>name</th><th>value</th><th>meaning</th><th>from</th></tr></thead><tbody>";
+            html += "<table><thead><tr style=\"text-align:left\"><th>name</th><th>value</th><th>meaning</th><th>from</th></tr>\
+                     </thead><tbody>";
             for ingredient in &self.ingredients {
                 html += &format!(
-                    "<tr><td><code>{}</code></td><td>{}</td><td style=\"text-align:left\">{}</td><td>{}</td></tr>",
+                    "<tr style=\"text-align:left;vertical-align:top\"><td><code>{}</code></td>\
+                     <td style=\"white-space:nowrap\">{}</td><td style=\"text-align:left\">{}</td>\
+                     <td style=\"text-align:left\">{}</td></tr>",
                     escaped(&ingredient.path),
                     escaped(&ingredient.value),
                     escaped(ingredient.means),

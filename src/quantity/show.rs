@@ -103,6 +103,10 @@ pub fn value(tree: &Tree) -> String {
         Value::Whole(whole) => whole.to_string(),
         Value::Number(value) => number(*value),
         Value::Text(text) => text.clone(),
+        Value::List(items) if items.is_empty() => "–".into(),
+        Value::List(items) if items.iter().all(|item| matches!(item.value, Value::Text(_))) => {
+            items.iter().map(value).collect::<Vec<_>>().join(", ")
+        }
         Value::List(items) => {
             let shown: Vec<String> = items.iter().take(4).map(value).collect();
             let more = if items.len() > 4 { format!(", … {} in all", items.len()) } else { String::new() };
@@ -177,11 +181,22 @@ pub fn text_table<T: Noun>(noun: &T) -> String {
     text
 }
 
-/// A noun as an HTML table: symbol, name, value, unit, meaning.
+/// A symbol as HTML, what follows its underline as an index.
+fn html_symbol(symbol: &str) -> String {
+    match symbol.split_once('_') {
+        Some((letter, index)) => format!("<i>{}</i><sub>{}</sub>", escaped(letter), escaped(index)),
+        None => format!("<i>{}</i>", escaped(symbol)),
+    }
+}
+
+const LEFT: &str = "text-align:left;vertical-align:top";
+
+/// A noun as an HTML table: symbol, name, value, unit, meaning. Styles stand in it, since a notebook keeps no others.
 pub fn html_table<T: Noun>(noun: &T) -> String {
     let mut html = format!(
-        "<table class=\"pinfilm\"><caption>{}</caption><thead><tr><th>symbol</th><th>name</th><th>value</th>\
-         <th>unit</th><th>meaning</th></tr></thead><tbody>",
+        "<table class=\"pinfilm\"><caption style=\"text-align:left;font-weight:bold\">{}</caption><thead><tr>\
+         <th style=\"{LEFT}\">symbol</th><th style=\"{LEFT}\">name</th><th style=\"text-align:right\">value</th>\
+         <th style=\"{LEFT}\">unit</th><th style=\"{LEFT}\">meaning</th></tr></thead><tbody>",
         escaped(T::NAME)
     );
     let tree = noun.write();
@@ -195,9 +210,10 @@ pub fn html_table<T: Noun>(noun: &T) -> String {
                 escaped(row.means)
             ),
             Some(value) => format!(
-                "<tr><td><i>{}</i></td><td style=\"padding-left:{indent}em\"><code>{}</code></td>\
-                 <td style=\"text-align:right\">{}</td><td>{}</td><td style=\"text-align:left\">{}</td></tr>",
-                escaped(row.symbol),
+                "<tr><td style=\"{LEFT}\">{}</td><td style=\"{LEFT};padding-left:{indent}em\"><code>{}</code></td>\
+                 <td style=\"text-align:right;vertical-align:top;max-width:22em\">{}</td>\
+                 <td style=\"{LEFT};white-space:nowrap\">{}</td><td style=\"{LEFT}\">{}</td></tr>",
+                html_symbol(row.symbol),
                 escaped(&entry.name),
                 escaped(value),
                 escaped(&row.unit.label_in(currency)),

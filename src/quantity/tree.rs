@@ -189,6 +189,10 @@ impl Tree {
             |start: usize| 1 + text.as_bytes()[..start.min(text.len())].iter().filter(|b| **b == b'\n').count();
         let table = toml::de::DeTable::parse(text).map_err(|error| {
             let line = error.span().map(|span| line_of(span.start));
+            if let Some((key, line)) = line.and_then(|line| Some((blank_key(text.lines().nth(line - 1)?)?, line))) {
+                let message = format!("{key} is still empty: give its value after the =, or put # before the line");
+                return Error::new(Code::Missing, key, message).at_line(Some(line));
+            }
             Error::new(Code::NotReadable, "", format!("the survey is not valid TOML: {}", error.message()))
                 .at_line(line)
         })?;
@@ -217,6 +221,15 @@ impl Tree {
         serde_json::to_string_pretty(self)
             .map_err(|e| Error::new(Code::NotReadable, "", format!("this cannot be written as JSON: {e}")))
     }
+}
+
+/// The key of a line that has nothing after its `=` but a comment.
+fn blank_key(line: &str) -> Option<&str> {
+    let (key, rest) = line.split_once('=')?;
+    let rest = rest.trim_start();
+    (rest.is_empty() || rest.starts_with('#'))
+        .then(|| key.trim())
+        .filter(|key| !key.is_empty() && !key.starts_with('#'))
 }
 
 /// Walks a parsed TOML table, keeping the line of each value.

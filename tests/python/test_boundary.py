@@ -114,3 +114,10 @@ def test_threads_get_the_same_result(line: pinfilm.Line) -> None:
 
 def test_lines_of_all_kinds_evaluate(each_line: pinfilm.Line) -> None:
     assert quietly(each_line).line == each_line
+
+
+def test_the_citation_has_the_version_of_the_package() -> None:
+    from pathlib import Path
+
+    citation = (Path(__file__).parents[2] / "CITATION.cff").read_text(encoding="utf-8")
+    assert f"\nversion: {pinfilm.__version__}\n" in citation

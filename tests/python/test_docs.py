@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+import textwrap
 from pathlib import Path
 
 import pytest
@@ -10,7 +11,10 @@ import pytest
 import pinfilm
 
 DOCS = Path(__file__).parents[2] / "docs"
-PAGES = sorted(path for path in DOCS.rglob("*.md") if "```python\n" in path.read_text(encoding="utf-8"))
+BLOCK = re.compile(r"^( *)```python\n(.*?)^\1```", re.DOTALL | re.MULTILINE)
+PAGES = sorted(
+    path for path in DOCS.rglob("*.md") if "_build" not in path.parts and BLOCK.search(path.read_text(encoding="utf-8"))
+)
 
 
 @pytest.mark.filterwarnings("ignore::pinfilm.PinfilmRangeWarning")
@@ -18,10 +22,10 @@ PAGES = sorted(path for path in DOCS.rglob("*.md") if "```python\n" in path.read
 def test_page(page: Path) -> None:
     text = page.read_text(encoding="utf-8")
     space: dict[str, object] = {"__name__": page.stem, "pinfilm": pinfilm}
-    for block in re.finditer(r"^```python\n(.*?)^```", text, re.DOTALL | re.MULTILINE):
+    for block in BLOCK.finditer(text):
         # blank lines before it, so that a failure names the line of the page
-        before = "\n" * text[: block.start(1)].count("\n")
-        exec(compile(before + block[1], str(page), "exec"), space)
+        before = "\n" * text[: block.start(2)].count("\n")
+        exec(compile(before + textwrap.dedent(block[2]), str(page), "exec"), space)
 
 
 def test_the_worked_examples_are_there_and_check_their_numbers() -> None:

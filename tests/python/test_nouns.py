@@ -43,6 +43,8 @@ def _samples() -> dict[str, Any]:
             pitch_mm=100, centre_distance_m=20, teeth_drive=12, teeth_tail=12, carried_kg_per_m=60, take_up_n=1500
         )
     )
+    oven = roots[0]
+    roots += [oven.round_loop(3), oven.shot_record(1), oven.friction_curve(0, 5), oven.elongation_curve(points=5)]
     roots += _of_a_log()
     found: dict[str, Any] = {}
     for root in roots:

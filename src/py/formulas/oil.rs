@@ -3,6 +3,7 @@
 use super::prelude::*;
 use crate::line::Duty;
 use crate::oil::{self, Oil, ViscosityLine};
+use crate::py::nouns::classes;
 
 formulas! { "oil"
     /// Viscosity index from the kinematic viscosities at 40 and 100 °C.
@@ -341,4 +342,43 @@ formulas! { "oil"
     /// >>> oil.handbook_sae_grade(20)
     /// 30.0
     fn handbook_sae_grade(ambient_c: Duty) -> Floats = oil::handbook_sae_grade;
+}
+
+#[pymethods]
+impl classes::Oil {
+    /// Dynamic viscosity of this oil at any temperature.
+    ///
+    /// Parameters
+    /// ----------
+    /// temperature_c : array_like
+    ///     Temperature; -100 to 400 °C.
+    ///
+    /// Returns
+    /// -------
+    /// float or ndarray
+    ///     Dynamic viscosity in mPa s.
+    ///
+    /// Raises
+    /// ------
+    /// InputError
+    ///     A temperature outside its range, or at which the oil leaves what its viscosity line covers.
+    /// UnitError
+    ///     A quantity of another dimension than the name says.
+    ///
+    /// Notes
+    /// -----
+    /// The line through its two viscosities (ASTM D341) times its density at that temperature.
+    ///
+    /// Examples
+    /// --------
+    /// >>> import pinfilm
+    /// >>> round(pinfilm.Oil.from_grade(220, 95, price_per_l=9.0).viscosity_mpa_s(40.0), 1)
+    /// 192.3
+    fn viscosity_mpa_s<'py>(&self, py: Python<'py>, temperature_c: Given<'py>) -> PyResult<Floats> {
+        let liquid = crate::quantity::Field::si(&self.0, &crate::quantity::unit::ONE).liquid()?;
+        let arguments = [Argument::read(&temperature_c, row!(Own, temperature_c))?];
+        let rows = [row!(Own, dynamic_viscosity_mpa_s)];
+        let values = spread(py, &arguments, rows, |[at]| answered(liquid.dynamic_viscosity(at)))?;
+        Floats::of(values)
+    }
 }

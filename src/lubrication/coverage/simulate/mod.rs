@@ -85,6 +85,11 @@ pub struct Simulated {
 ///
 /// [`Timer::coverage`]: super::Timer::coverage
 pub fn simulate(line: &Simulation) -> Result<Simulated> {
+    observe(line, &mut |_, _| {})
+}
+
+/// [`simulate`], and tells `on_shot` of every shot as it falls: the joint, and the running time, s.
+pub fn observe(line: &Simulation, on_shot: &mut dyn FnMut(usize, f64)) -> Result<Simulated> {
     let clock = Phase::of(line)?;
     let spacing = line.loop_length / line.joints as f64;
     let travel_in_all: f64 = line.segments.iter().map(|s| s.speed * s.duration).sum();
@@ -109,6 +114,7 @@ pub fn simulate(line: &Simulation) -> Result<Simulated> {
                 let (wall, running) = (wall + since, running + since);
                 let run = clock.run_at(if line.clock == Clock::Wall { wall } else { running });
                 if run.is_some_and(|run| counter.due(next, run)) {
+                    on_shot((next % line.joints as u64) as usize, running);
                     joints.shoot(next, wall, running);
                 }
                 next += 1;

@@ -1,0 +1,115 @@
+"""Evidence from a log of the drive current: where it changed, and a watch over it."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import TYPE_CHECKING, Any
+
+import numpy as np
+
+from ._style import BLACK, VERMILLION, axes, legend, look, quiet
+
+if TYPE_CHECKING:
+    from matplotlib.axes import Axes
+
+
+def log_with_changes(
+    times: Any,
+    values: Any,
+    points: Sequence[Any] = (),
+    intervals: Sequence[tuple[Any, Any]] = (),
+    ax: Axes | None = None,
+    *,
+    labels: tuple[str, str] = ("Time", "Current (A)"),
+) -> Axes:
+    """A log with the moments at which it changed, and how sure these are.
+
+    Parameters
+    ----------
+    times, values : array_like
+        The log; times are numbers or dates, in order.
+    points : sequence
+        Times of the changes.
+    intervals : sequence of pairs, optional
+        Confidence interval of each change.
+    ax : matplotlib axes, optional
+        Where to draw; new ones if not given.
+    labels : tuple of two str, optional
+        What to write at the axes.
+
+    Returns
+    -------
+    matplotlib.axes.Axes
+        The readings as dots, the mean between changes as a line, a vertical line at each change over its interval.
+    """
+    times, values = np.asarray(times), np.asarray(values, dtype=float)
+    if times.shape != values.shape:
+        raise ValueError(f"times and values differ in shape: {times.shape}, {values.shape}")
+    ax = axes(ax, (7.2, 3.4))
+    dense = len(values) > 5000
+    ax.plot(times, values, ".", color="0.6", markersize=2, rasterized=dense, label="readings")
+    how = look(0)
+    for number, (low, high) in enumerate(intervals):
+        ax.axvspan(low, high, facecolor="0.85", edgecolor="0.45", hatch="///", linewidth=0.0, zorder=0,
+                   label=None if number else "interval of the change")  # fmt: skip
+    borders = np.searchsorted(times, np.asarray(points, dtype=times.dtype)) if len(points) else np.array([], dtype=int)
+    for number, (start, end) in enumerate(zip(np.r_[0, borders], np.r_[borders, len(values)], strict=True)):
+        if end > start and np.isfinite(values[start:end]).any():
+            ax.hlines(np.nanmean(values[start:end]), times[start], times[end - 1], color=how.color, linewidth=2.2,
+                      label="" if number else "mean between changes", zorder=3)  # fmt: skip
+    for number, point in enumerate(points):
+        ax.axvline(point, color=BLACK, linestyle="--", linewidth=1.2, label=None if number else "change")
+    ax.set_xlabel(labels[0])
+    ax.set_ylabel(labels[1])
+    quiet(ax, "y")
+    legend(ax, loc="best")
+    return ax
+
+
+def watch_chart(
+    times: Any,
+    statistic: Any,
+    limit: float,
+    alarms: Sequence[Any] = (),
+    ax: Axes | None = None,
+    *,
+    labels: tuple[str, str] = ("Time", "Statistic of the watch"),
+) -> Axes:
+    """A watch over a running line: its statistic, the limit, and where it raised an alarm.
+
+    Parameters
+    ----------
+    times, statistic : array_like
+        Times and the statistic at each.
+    limit : float
+        Above this the watch raises an alarm.
+    alarms : sequence, optional
+        Times of the alarms.
+    ax : matplotlib axes, optional
+        Where to draw; new ones if not given.
+    labels : tuple of two str, optional
+        What to write at the axes.
+
+    Returns
+    -------
+    matplotlib.axes.Axes
+        The statistic as a line, the limit, and a triangle at each alarm.
+    """
+    times, statistic = np.asarray(times), np.asarray(statistic, dtype=float)
+    if times.shape != statistic.shape:
+        raise ValueError(f"times and statistic differ in shape: {times.shape}, {statistic.shape}")
+    ax = axes(ax, (7.2, 3.2))
+    how = look(0)
+    ax.plot(times, statistic, color=how.color, linestyle=how.line, linewidth=1.3, label="statistic")
+    ax.axhline(limit, color=BLACK, linestyle="--", linewidth=1.2, label=f"limit {limit:.3g}")
+    if len(alarms):
+        at = np.clip(np.searchsorted(times, np.asarray(alarms, dtype=times.dtype)), 0, len(times) - 1)
+        ax.plot(
+            alarms, statistic[at], "v", color=VERMILLION, markeredgecolor=BLACK, markersize=8, label="alarm", zorder=3
+        )
+    ax.set_ylim(bottom=min(0.0, float(np.nanmin(statistic))), top=1.15 * max(limit, float(np.nanmax(statistic))))
+    ax.set_xlabel(labels[0])
+    ax.set_ylabel(labels[1])
+    quiet(ax, "y")
+    legend(ax, loc="upper left")
+    return ax
