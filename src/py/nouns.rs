@@ -1,7 +1,7 @@
 //! A Python class for every noun, made from the same declaration as the Rust struct.
 
 use super::border::{Data, Given, Plain, Shown, to_tree};
-use crate::quantity::{Field, Noun, Tree, Value, show};
+use crate::quantity::{Field, Noun, Tree, Value};
 use pyo3::exceptions::PyTypeError;
 use pyo3::prelude::*;
 use pyo3::types::PyDict;
@@ -118,7 +118,7 @@ macro_rules! python_class {
         mod $name {
             #[allow(unused_imports)] // a noun of plain numbers names none of them
             use super::core::*;
-            use super::{Data, Given, Plain, Shown, built, changes, hash_of, show};
+            use super::{Data, Given, Plain, Shown, built, changes, hash_of};
             use crate::quantity::{Field, Noun, Tree};
             use pyo3::prelude::*;
             use pyo3::types::{PyDict, PyType};
@@ -175,8 +175,8 @@ macro_rules! python_class {
                     Ok(Self(super::core::$name::from_tree(&tree)?))
                 }
                 fn __repr__(&self) -> String { self.0.repr() }
-                fn __str__(&self) -> String { show::text_table(&self.0) }
-                fn _repr_html_(&self) -> String { show::html_table(&self.0) }
+                fn __str__(&self) -> String { self.0.as_text() }
+                fn _repr_html_(&self) -> String { self.0.as_html() }
                 fn __eq__(&self, other: &Bound<'_, PyAny>) -> bool {
                     other.cast::<Self>().is_ok_and(|other| other.get().0 == self.0)
                 }

@@ -18,6 +18,7 @@ mod film;
 mod line;
 mod oil;
 mod reference;
+mod simulator;
 mod study;
 mod supply;
 mod wear;
