@@ -17,6 +17,7 @@ mod fill;
 mod film;
 mod line;
 mod oil;
+mod recommend;
 mod reference;
 mod simulator;
 mod study;
@@ -112,7 +113,7 @@ fn joint_and_film() {
 
 #[test]
 fn lubrication_and_supply() {
-    walk(include_str!("../data/cases-lubrication.json"), &[coverage::ours, fill::ours, supply::ours]);
+    walk(include_str!("../data/cases-lubrication.json"), &[coverage::ours, fill::ours, supply::ours, recommend::ours]);
 }
 
 #[test]
