@@ -5,13 +5,17 @@
 //! | `border` | values across: Python objects to survey data and back |
 //! | `errors` | the one error type as Python's exceptions |
 //! | `formulas` | formulas by name, over numbers and arrays |
+//! | `long` | long calls: threads, progress, Ctrl-C |
 //! | `nouns` | a Python class for every noun, made from its declaration |
+//! | `recommend` | `recommend`, `simulate` |
 //! | `verbs` | `evaluate`, `compare` and what can be asked of their results |
 
 mod border;
 mod errors;
 mod formulas;
+mod long;
 mod nouns;
+mod recommend;
 mod verbs;
 
 use pyo3::prelude::*;
@@ -68,11 +72,17 @@ mod _core {
     use super::formulas::wear::{archard_volume_mm3, elongation_pct};
     #[pymodule_export]
     use super::nouns::classes::{
+        Alternative, LineSetUp, Recommendation, Refused, Rejection, SetUpSheet, Shift, SimulatedLine,
+    };
+    #[pymodule_export]
+    use super::nouns::classes::{
         Caution, Chain, Circuit, Comparison, Cost, Costs, Drip, Drive, DriveState, Duty, Evaluation, Event, Fill,
         FillState, Friction, Joint, JointState, Kinematics, Line, LossParts, Manual, Oil, RollerContact, Savings,
         Spray, Straight, Supply, SupplyState, Surface, Synchronised, Tension, Timer, Turn, TwoSprocket, Warning, Wear,
         WearState,
     };
+    #[pymodule_export]
+    use super::recommend::{recommend, simulate};
     #[pymodule_export]
     use super::verbs::{Explanation, compare, evaluate, register, standards, version};
 

@@ -23,7 +23,10 @@ mod core {
     };
     pub use crate::oil::Oil;
     pub use crate::quantity::{Access, Named, Side, Word};
-    pub use crate::study::{Comparison, Savings};
+    pub use crate::study::{
+        Alternative, Comparison, LineSetUp, Reason, Recommendation, Refused, Rejection, Savings, SetUpSheet, Shift,
+        SimulatedLine,
+    };
     pub use crate::supply::{Inrush, Supply, SupplyState};
     pub use crate::wear::{Governs, Wear, WearState};
 }
@@ -48,6 +51,7 @@ shown_as_word!(
     LoadOn,
     MeasuredAt,
     Plane,
+    Reason,
     Regime,
     Side,
     Support,
@@ -284,6 +288,14 @@ crate::line::caution_noun!(python_class);
 crate::line::evaluation_noun!(python_class);
 crate::study::savings_noun!(python_class);
 crate::study::comparison_noun!(python_class);
+crate::study::set_up_noun!(python_class);
+crate::study::alternative_noun!(python_class);
+crate::study::rejection_noun!(python_class);
+crate::study::refused_noun!(python_class);
+crate::study::sheet_noun!(python_class);
+crate::study::recommendation_noun!(python_class);
+crate::study::shift_noun!(python_class);
+crate::study::simulated_noun!(python_class);
 
 python_classes! {
     Caution::Caution, Comparison::Comparison, Evaluation::Evaluation, Savings::Savings, TwoSprocket::TwoSprocket,
@@ -292,7 +304,8 @@ python_classes! {
     JointState::JointState, Kinematics::Kinematics, Line::Line, LossParts::LossParts, Manual::Manual, Oil::Oil,
     RollerContact::RollerContact, Spray::Spray, Straight::Straight, Supply::Supply, SupplyState::SupplyState,
     Surface::Surface, Synchronised::Synchronised, Tension::Tension, Timer::Timer, Turn::Turn, Wear::Wear,
-    WearState::WearState,
+    WearState::WearState, Alternative::Alternative, LineSetUp::LineSetUp, Recommendation::Recommendation,
+    Refused::Refused, Rejection::Rejection, SetUpSheet::SetUpSheet, Shift::Shift, SimulatedLine::SimulatedLine,
 }
 
 /// A straight or a turn.

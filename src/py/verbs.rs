@@ -260,6 +260,12 @@ impl classes::Comparison {
 pub fn register() -> Vec<std::collections::BTreeMap<&'static str, String>> {
     let mut rows = Vec::new();
     crate::study::Comparison::register(String::new(), &crate::quantity::Row::BLANK, &mut rows);
+    let mut found = Vec::new();
+    crate::study::Recommendation::register("recommendation".into(), &crate::quantity::Row::BLANK, &mut found);
+    crate::study::Shift::register("shift".into(), &crate::quantity::Row::BLANK, &mut found);
+    crate::study::SimulatedLine::register("simulation".into(), &crate::quantity::Row::BLANK, &mut found);
+    let repeated = ["recommendation.line.", "recommendation.evaluation."];
+    rows.extend(found.into_iter().filter(|(path, _)| !repeated.iter().any(|start| path.starts_with(start))));
     let unique = rows.into_iter().filter(|(path, _)| !path.starts_with("proposed."));
     unique
         .map(|(path, row)| {

@@ -104,11 +104,15 @@ fn searches_find_what_an_independent_search_found() {
     let oven = found("oven");
     let near = |value: &Value, expected: f64| (value.as_f64().unwrap() / expected - 1.0).abs() < 1e-5;
     let best = &oven["best"];
-    assert!(near(&best["shot"], 10e-9) && best["n"] == 11 && near(&best["R"], 3.6e6) && near(&best["D"], 1.8e6), "{oven}");
+    assert!(
+        near(&best["shot"], 10e-9) && best["n"] == 11 && near(&best["R"], 3.6e6) && near(&best["D"], 1.8e6),
+        "{oven}"
+    );
     assert!(near(&best["cost"], 322.0727) && near(&best["litres"], 19.63636), "{oven}");
     assert!(near(&best["min_fill"], 0.923449) && (best["worst_h"].as_f64().unwrap() - 7.333).abs() < 1e-3, "{oven}");
     assert_eq!(oven["feasible"], 115);
-    let refused = json!({"overflow": 312, "below_floor": 245, "lock_risk": 144, "timer_locked": 96, "wait_too_long": 120});
+    let refused =
+        json!({"overflow": 312, "below_floor": 245, "lock_risk": 144, "timer_locked": 96, "wait_too_long": 120});
     assert_eq!(oven["rejected"], refused);
 
     let packing = found("packing");

@@ -85,10 +85,15 @@ impl Choices {
             let message = format!("application_positions = {beyond} is no share of a section: give 0 to 1");
             return Err(Error::new(Code::OutOfRange, "application_positions", message).number(*beyond).limit("0 to 1"));
         }
-        for (name, given, unit) in [("pump_ml_per_min", self.pump_ml_per_min, "mL/min"), ("injector_s", self.injector_s, "s")] {
+        for (name, given, unit) in
+            [("pump_ml_per_min", self.pump_ml_per_min, "mL/min"), ("injector_s", self.injector_s, "s")]
+        {
             if let Some(value) = given.filter(|value| !(*value > 0.0 && value.is_finite())) {
                 let message = format!("{name} = {value} {unit} cannot be: give a number above 0, or leave it out");
-                return Err(Error::new(Code::OutOfRange, name, message).number(value).unit(unit).limit(format!("above 0 {unit}")));
+                return Err(Error::new(Code::OutOfRange, name, message)
+                    .number(value)
+                    .unit(unit)
+                    .limit(format!("above 0 {unit}")));
             }
         }
         let limits = [
@@ -142,7 +147,9 @@ fn whole(name: &str, given: Option<&[i64]>, low: i64, high: i64) -> Result<()> {
     some(name, given)?;
     if let Some(value) = given.into_iter().flatten().find(|value| !(low..=high).contains(*value)) {
         let message = format!("{name} = {value} cannot be: give whole numbers from {low} to {high}");
-        return Err(Error::new(Code::OutOfRange, name, message).number(*value as f64).limit(format!("{low} to {high}")));
+        return Err(Error::new(Code::OutOfRange, name, message)
+            .number(*value as f64)
+            .limit(format!("{low} to {high}")));
     }
     Ok(())
 }

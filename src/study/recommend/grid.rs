@@ -94,7 +94,8 @@ fn timers(choices: &Choices, line: &Line, at: &Station, every_nth: i64) -> Vec<(
         list
     };
     let runs = choices.run_min.clone().unwrap_or_else(|| with_surveyed(own_runs, surveyed.map(|timer| timer.run_min)));
-    let dwells = choices.dwell_min.clone().unwrap_or_else(|| with_surveyed(own_dwells, surveyed.map(|timer| timer.dwell_min)));
+    let dwells =
+        choices.dwell_min.clone().unwrap_or_else(|| with_surveyed(own_dwells, surveyed.map(|timer| timer.dwell_min)));
     let mut timers = Vec::with_capacity(runs.len() * dwells.len());
     for (i, &run) in runs.iter().enumerate() {
         for &dwell in &dwells {

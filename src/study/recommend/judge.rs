@@ -34,7 +34,13 @@ pub(super) struct Figures {
 pub(super) type Scratch = Option<(usize, Line)>;
 
 /// Judges one candidate. `number` of the station; an error is one of the survey itself.
-pub(super) fn judge(number: usize, at: &Station, setting: &Setting, limits: &Limits, scratch: &mut Scratch) -> Result<Verdict> {
+pub(super) fn judge(
+    number: usize,
+    at: &Station,
+    setting: &Setting,
+    limits: &Limits,
+    scratch: &mut Scratch,
+) -> Result<Verdict> {
     if let Some((refusal, _)) = at.refusal {
         return Ok(Verdict::Refused(refusal));
     }

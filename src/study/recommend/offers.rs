@@ -17,7 +17,11 @@ const SHARES: [f64; 6] = [1.0, 0.5, 0.25, 0.125, 0.0625, 0.03125];
 pub(super) fn every_nth(joints: i64, counted: bool, injector: Option<f64>, joint_time: f64) -> Vec<i64> {
     let least = injector.map_or(1, |needs| (needs / joint_time).ceil().max(1.0) as i64);
     let reaches_all = |n: &i64| {
-        if counted { gcd(*n, joints) == 1 } else { every_nth_worst_over(joints, *n, COUNT_DOUBT).is_ok_and(|w| w.never == 0) }
+        if counted {
+            gcd(*n, joints) == 1
+        } else {
+            every_nth_worst_over(joints, *n, COUNT_DOUBT).is_ok_and(|w| w.never == 0)
+        }
     };
     let from = |least: i64| (least..).take(2 * joints.max(64) as usize).find(reaches_all);
     let mut offered: Vec<i64> = [from(least), from(least.max(7))].into_iter().flatten().collect();

@@ -1,6 +1,6 @@
 //! The recommendation and its sheet as people read them: rows of the register, tables of alternatives, lists of words.
 
-use super::result::{Alternative, Recommendation, LineSetUp, SetUpSheet};
+use super::result::{Alternative, LineSetUp, Recommendation, SetUpSheet};
 use crate::quantity::show::{self, escaped};
 use crate::quantity::{Field, Noun, Row, Tree, Word};
 
@@ -53,7 +53,10 @@ impl Recommendation {
         if !self.alternatives.is_empty() {
             blocks.push(Block::Table(table(&self.alternatives)));
         }
-        let refused = self.refused.iter().map(|group| format!("{} {}: nearest {}", group.count, group.reason.as_str(), group.nearest));
+        let refused = self
+            .refused
+            .iter()
+            .map(|group| format!("{} {}: nearest {}", group.count, group.reason.as_str(), group.nearest));
         blocks.push(Block::List("refused".into(), refused.collect()));
         blocks
     }
@@ -92,7 +95,10 @@ fn rows<T: Noun>(noun: &T) -> Vec<[String; 4]> {
     let tree = noun.write();
     let shown = |row: &'static Row| -> Option<[String; 4]> {
         let value = tree.get(row.name)?;
-        let is_single = !matches!(value.value, crate::quantity::Value::List(_) | crate::quantity::Value::Table(_) | crate::quantity::Value::Nothing);
+        let is_single = !matches!(
+            value.value,
+            crate::quantity::Value::List(_) | crate::quantity::Value::Table(_) | crate::quantity::Value::Nothing
+        );
         is_single.then(|| [row.name.into(), show::value_of(value, row), row.unit.label.into(), row.means.into()])
     };
     T::ROWS.iter().filter_map(shown).collect()
@@ -127,7 +133,8 @@ fn table(alternatives: &[Alternative]) -> Vec<Vec<String>> {
 
 /// Lines of a table under one another, numbers to the right.
 fn columns(lines: &[Vec<String>]) -> String {
-    let width = |i: usize| lines.iter().filter_map(|line| line.get(i)).map(|cell| cell.chars().count()).max().unwrap_or(0);
+    let width =
+        |i: usize| lines.iter().filter_map(|line| line.get(i)).map(|cell| cell.chars().count()).max().unwrap_or(0);
     let widths: Vec<usize> = (0..lines.first().map_or(0, Vec::len)).map(width).collect();
     let line = |cells: &Vec<String>| {
         let padded: Vec<String> = cells.iter().zip(&widths).map(|(cell, &width)| format!("{cell:>width$}")).collect();
@@ -142,7 +149,8 @@ fn text(blocks: &[Block]) -> String {
         page += &match block {
             Block::Title(title) => format!("{title}\n"),
             Block::Rows(rows) => {
-                let wide = |i: usize| rows.iter().map(|row| row[i].chars().count()).filter(|n| *n <= 24).max().unwrap_or(0);
+                let wide =
+                    |i: usize| rows.iter().map(|row| row[i].chars().count()).filter(|n| *n <= 24).max().unwrap_or(0);
                 let (name, value, unit) = (wide(0), wide(1), wide(2));
                 let line = |row: &[String; 4]| {
                     let [n, v, u, means] = row;

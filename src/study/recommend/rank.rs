@@ -33,7 +33,9 @@ impl Standing {
     /// smallest n, shot, run and dwell, and the better point. Waits and overflows equal to six decimals are equal.
     fn by_handling(&self, other: &Standing) -> Ordering {
         let six = |value: f64| (value * 1e6).round();
-        let key = |s: &Standing| [six(s.worst_wait_h), six(s.overflow), s.starts, s.every as f64, s.shot, s.run, s.dwell, -s.score];
+        let key = |s: &Standing| {
+            [six(s.worst_wait_h), six(s.overflow), s.starts, s.every as f64, s.shot, s.run, s.dwell, -s.score]
+        };
         let (a, b) = (key(self), key(other));
         a.iter().zip(&b).map(|(a, b)| a.total_cmp(b)).find(|order| order.is_ne()).unwrap_or(Ordering::Equal)
     }
@@ -64,12 +66,25 @@ pub fn ranking(standings: &[Standing]) -> Vec<usize> {
 mod tests {
     use super::*;
 
-    const ONE: Standing =
-        Standing { cost: 100.0, worst_wait_h: 4.0, overflow: 0.0, starts: 1e-4, every: 7, shot: 5.0, run: 30.0, dwell: 60.0, score: 0.5 };
+    const ONE: Standing = Standing {
+        cost: 100.0,
+        worst_wait_h: 4.0,
+        overflow: 0.0,
+        starts: 1e-4,
+        every: 7,
+        shot: 5.0,
+        run: 30.0,
+        dwell: 60.0,
+        score: 0.5,
+    };
 
     #[test]
     fn a_per_cent_is_no_difference_and_the_shorter_wait_wins() {
-        let list = [ONE, Standing { cost: 100.9, worst_wait_h: 3.0, ..ONE }, Standing { cost: 101.1, worst_wait_h: 1.0, ..ONE }];
+        let list = [
+            ONE,
+            Standing { cost: 100.9, worst_wait_h: 3.0, ..ONE },
+            Standing { cost: 101.1, worst_wait_h: 1.0, ..ONE },
+        ];
         assert_eq!(ranking(&list), [1, 0, 2]);
     }
 

@@ -87,21 +87,33 @@ impl Refusal {
         let (v, l) = (brief(value), brief(limit));
         let (pv, pl) = (brief(100.0 * value), brief(100.0 * limit));
         match self.reason {
-            Reason::JointsNeverDosed => format!("the counter never comes to {pv} % of the joints; at most {pl} % may stay without"),
+            Reason::JointsNeverDosed => {
+                format!("the counter never comes to {pv} % of the joints; at most {pl} % may stay without")
+            }
             Reason::InjectorTooSlow => format!("the injector needs {v} s for a shot but gets {l} s"),
             Reason::PumpFlow => format!("the shots take {v} mL/min from the pump, which gives {l} mL/min"),
             Reason::TimerLocked => format!("the timer is in step with the chain: {pv} % of the joints never get oil"),
-            Reason::WaitTooLong => format!("a joint waits up to {v} running hours; its oil lasts {l} h down to the floor"),
-            Reason::LockRisk => format!("at {pv} % of the possible speed errors a stretch of chain waits too long; at most {pl} % may"),
+            Reason::WaitTooLong => {
+                format!("a joint waits up to {v} running hours; its oil lasts {l} h down to the floor")
+            }
+            Reason::LockRisk => {
+                format!("at {pv} % of the possible speed errors a stretch of chain waits too long; at most {pl} % may")
+            }
             Reason::BelowFloor => format!("joints fall to a fill of {v}; the floor is {l}"),
             Reason::Overflow => format!("{pv} % of the oil in the gaps spills over; at most {pl} % may"),
             Reason::JointsUnreached => format!("{pv} % of the joints never get oil; at most {pl} % may stay without"),
             Reason::LinePressure if value.is_nan() => "the flow in the line is not laminar".into(),
-            Reason::LinePressure => format!("line and injector need {pv} % of the pump's pressure; at most {pl} % leaves a margin"),
+            Reason::LinePressure => {
+                format!("line and injector need {pv} % of the pump's pressure; at most {pl} % leaves a margin")
+            }
             Reason::Cable if value.is_nan() => "the cable cannot carry the device at any voltage".into(),
             Reason::Cable => format!("the device gets {v} V; it needs {l} V"),
-            Reason::NoGradeFits if value > limit => format!("the oil is too thick to enter in time: {v} mPa s where it is applied, at most {l} mPa s gets in"),
-            Reason::NoGradeFits => format!("the oil is too thin to stay until the next shot: {v} mPa s on the chain, at least {l} mPa s stays"),
+            Reason::NoGradeFits if value > limit => format!(
+                "the oil is too thick to enter in time: {v} mPa s where it is applied, at most {l} mPa s gets in"
+            ),
+            Reason::NoGradeFits => format!(
+                "the oil is too thin to stay until the next shot: {v} mPa s on the chain, at least {l} mPa s stays"
+            ),
             _ => self.reason.meaning().into(),
         }
     }
@@ -124,7 +136,9 @@ impl Reason {
     pub const fn meaning(self) -> &'static str {
         match self {
             Reason::NotFoodGrade => "open food is near the chain and the oil is not food grade",
-            Reason::HotOil => "the chain comes within 20 K of the flash point of the oil, and nobody has confirmed that",
+            Reason::HotOil => {
+                "the chain comes within 20 K of the flash point of the oil, and nobody has confirmed that"
+            }
             Reason::OilDoesNotFlow => "the oil is below its pour point where it is applied or in its line",
             Reason::NoPoint => "no place on the circuit may be oiled with this oil and method",
             Reason::PointExcluded => "oil must not be applied at this place",
@@ -152,20 +166,28 @@ impl Reason {
                 "offer an oil with a higher flash point; a competent person may confirm the survey (fill.hot_oil_confirmed)"
             }
             Reason::OilDoesNotFlow => "offer an oil with a lower pour point, or apply it where it is warmer",
-            Reason::NoPoint | Reason::PointExcluded => "offer other places, sides or methods, or change what is in the way",
+            Reason::NoPoint | Reason::PointExcluded => {
+                "offer other places, sides or methods, or change what is in the way"
+            }
             Reason::NoGradeFits => {
                 "a warmer or earlier point, a thinner oil or a higher viscosity index if it is too thick; a shorter \
                  interval or a thicker oil if it is too thin"
             }
-            Reason::JointsNeverDosed => "an n that has no factor in common with the number of joints: on an even loop an odd one",
+            Reason::JointsNeverDosed => {
+                "an n that has no factor in common with the number of joints: on an even loop an odd one"
+            }
             Reason::InjectorTooSlow => "a larger n, a quicker injector or a shorter line",
             Reason::PumpFlow => "a larger n, a smaller shot or a larger pump",
-            Reason::TimerLocked => "a run of at least one turn of the chain (n turns with a counter), or another period",
+            Reason::TimerLocked => {
+                "a run of at least one turn of the chain (n turns with a counter), or another period"
+            }
             Reason::WaitTooLong => "a shorter dwell or a longer run; a smaller n",
             Reason::LockRisk => "a run of at least one turn of the chain (n turns with a counter), or a shorter period",
             Reason::BelowFloor => "a larger shot or a shorter dwell",
             Reason::Overflow => "a smaller shot or a longer dwell",
-            Reason::JointsUnreached => "another side or place, or an n that is coprime to the pattern of the attachments",
+            Reason::JointsUnreached => {
+                "another side or place, or an n that is coprime to the pattern of the attachments"
+            }
             Reason::LinePressure => "a wider or shorter line, a thinner oil, a smaller shot",
             Reason::Cable => "a thicker or shorter cable",
             Reason::CannotBeComputed => "read the message of the nearest one",
@@ -180,7 +202,8 @@ mod tests {
     #[test]
     fn every_reason_says_what_it_is_and_what_to_do() {
         for word in Reason::WORDS {
-            let reason = [Reason::NotFoodGrade, Reason::BelowFloor, Reason::Cable].into_iter().find(|r| r.as_str() == *word);
+            let reason =
+                [Reason::NotFoodGrade, Reason::BelowFloor, Reason::Cable].into_iter().find(|r| r.as_str() == *word);
             if let Some(reason) = reason {
                 let refusal = Refusal { reason, value: 0.2, limit: 0.4 };
                 assert!(!refusal.sentence().is_empty() && !reason.cure().is_empty());

@@ -5,7 +5,7 @@ use super::grid::Grid;
 use super::judge::{Figures, Scratch, Verdict, judge};
 use super::rank::ranking;
 use super::reason::{Reason, Refusal};
-use super::result::{Alternative, Recommendation, Refused, Rejection, LineSetUp};
+use super::result::{Alternative, LineSetUp, Recommendation, Refused, Rejection};
 use super::sheet::sheet;
 use super::station::{Setting, Spot, Station, set};
 use crate::circuit::Section;
@@ -14,7 +14,7 @@ use crate::line::{Line, evaluate};
 use crate::lubrication::Lubrication;
 use crate::oil::Oil;
 use crate::quantity::show::brief;
-use crate::quantity::{Noun, Side, Tree, Value, checked};
+use crate::quantity::{Field, Place, Row, Side, Tree, Value, checked};
 use crate::study::progress::{Progress, in_parallel};
 use std::borrow::Cow;
 
@@ -123,7 +123,9 @@ impl Found<'_> {
         let (run_min, dwell_min) = timed(setting.run_min, setting.dwell_min);
         let method = Cow::Borrowed(line.lubrication.as_str());
         let (points, place, flow_ml_per_min) = match &line.lubrication {
-            Lubrication::Manual(m) => (m.points, (m.application_section, m.application_position, m.application_side), None),
+            Lubrication::Manual(m) => {
+                (m.points, (m.application_section, m.application_position, m.application_side), None)
+            }
             Lubrication::Drip(m) => {
                 (m.points, (m.application_section, m.application_position, m.application_side), Some(m.flow_ml_per_min))
             }
@@ -220,6 +222,37 @@ impl Found<'_> {
     }
 }
 
+impl Rejection {
+    /// What happened, with numbers, in a sentence.
+    pub fn message(&self) -> String {
+        let (value, limit) = (self.value.unwrap_or(f64::NAN), self.limit.unwrap_or(f64::NAN));
+        let unit = self.reason.unit();
+        let refusal = Refusal { reason: self.reason, value: unit.to_si(value), limit: unit.to_si(limit) };
+        format!("{}: {}", in_words(&self.set_up), refusal.sentence())
+    }
+}
+
+impl Lubrication {
+    /// A method by its word, with the register's defaults; what a search replaces stands at one unit.
+    pub fn blank(word: &str) -> Option<Lubrication> {
+        let one = |keys: &[&str]| -> Tree {
+            let mut entries: Vec<(String, Tree)> = vec![("method".into(), Value::Text(word.into()).into())];
+            entries.extend(keys.iter().map(|key| (key.to_string(), Value::Number(1.0).into())));
+            Value::Table(entries).into()
+        };
+        let mut tree = match word {
+            "manual" => one(&["interval_h", "dose_ul"]),
+            "drip" | "timed_spray" => one(&["flow_ml_per_min"]),
+            "synchronised" => one(&["shot_ul"]),
+            _ => return None,
+        };
+        if word == "timed_spray" {
+            tree.put("timer.run_min", Value::Number(1.0).into()).ok()?;
+        }
+        Lubrication::read(&tree, &Place::root("lubrication"), &Row::BLANK).ok()
+    }
+}
+
 /// A set-up in a few words.
 pub(super) fn in_words(set_up: &LineSetUp) -> String {
     let mut words = format!("{} µL of {}", brief(set_up.shot_ul), set_up.oil);
@@ -275,7 +308,10 @@ fn why(alternatives: &[Alternative], kept: usize, all: usize, refused: &[Refused
         brief(100.0 * best.overflow_share)
     ));
     if best.never_reached > 0.0 {
-        words.push(format!("{} % of the joints stay without oil, as the limits allow.", brief(100.0 * best.never_reached)));
+        words.push(format!(
+            "{} % of the joints stay without oil, as the limits allow.",
+            brief(100.0 * best.never_reached)
+        ));
     }
     words.into_iter().map(Cow::Owned).collect()
 }
@@ -286,7 +322,7 @@ fn stations(line: &Line, choices: &Choices, progress: &mut Progress<'_>) -> Resu
     let oils = choices.oils.as_deref().unwrap_or(&own_oil);
     let methods = match &choices.methods {
         Some(methods) => methods.clone(),
-        None => vec![usual_method(line)?],
+        None => vec![usual_method(line)],
     };
     let mut looks = Vec::new();
     for oil in oils.iter().enumerate() {
@@ -298,15 +334,21 @@ fn stations(line: &Line, choices: &Choices, progress: &mut Progress<'_>) -> Resu
             }
         }
     }
-    let looked = in_parallel(looks.len(), &mut |_, all| progress(0, all), || (), |(), number| {
-        let (oil, method, points, spot) = &looks[number];
-        Station::look(line, choices, *oil, method, *points, *spot).map_err(Box::new)
-    })?;
+    let looked = in_parallel(
+        looks.len(),
+        &mut |_, all| progress(0, all),
+        || (),
+        |(), number| {
+            let (oil, method, points, spot) = &looks[number];
+            Station::look(line, choices, *oil, method, *points, *spot).map_err(Box::new)
+        },
+    )?;
     let mut stations: Vec<Station> = Vec::with_capacity(looked.len());
     for station in looked {
         let station = station.map_err(|error| *error)?;
         // the best point may be one that was named too
-        if !stations.iter().any(|known| known.line.lubrication == station.line.lubrication && known.oil == station.oil) {
+        if !stations.iter().any(|known| known.line.lubrication == station.line.lubrication && known.oil == station.oil)
+        {
             stations.push(station);
         }
     }
@@ -314,13 +356,10 @@ fn stations(line: &Line, choices: &Choices, progress: &mut Progress<'_>) -> Resu
 }
 
 /// The survey's method if it has a timer, else a synchronised applicator with the register's defaults.
-fn usual_method(line: &Line) -> Result<Lubrication> {
+fn usual_method(line: &Line) -> Lubrication {
     match &line.lubrication {
-        timed @ (Lubrication::Spray(_) | Lubrication::Synchronised(_)) => Ok(timed.clone()),
-        _ => {
-            let tree: Tree = Value::Table(vec![("shot_ul".into(), Value::Number(1.0).into())]).into();
-            Ok(Lubrication::Synchronised(Noun::from_tree(&tree)?))
-        }
+        timed @ (Lubrication::Spray(_) | Lubrication::Synchronised(_)) => timed.clone(),
+        own => Lubrication::blank("synchronised").unwrap_or_else(|| own.clone()),
     }
 }
 

@@ -9,7 +9,9 @@ use crate::lubrication::{Clock, Lubrication, LubricationSi};
 use crate::quantity::show::brief;
 use crate::quantity::unit::{MIN, MM, ONE};
 use crate::quantity::{Field, Word};
-use crate::supply::{Conductor, Inrush, constant_power_load, least_bore, loop_resistance, outlet_pressure, resistive_load};
+use crate::supply::{
+    Conductor, Inrush, constant_power_load, least_bore, loop_resistance, outlet_pressure, resistive_load,
+};
 use std::borrow::Cow;
 
 /// Share of the pump's outlet pressure that line and injector may need (common practice, no source).
@@ -84,7 +86,10 @@ fn point_why(found: &Evaluation) -> Word {
         brief(fill.time_available_s)
     );
     if let Some(score) = fill.application_score {
-        why += &format!(" Score {} of 1 for slack chain, time, coolness, gravity, open gap, distance from a wash, and access.", brief(score));
+        why += &format!(
+            " Score {} of 1 for slack chain, time, coolness, gravity, open gap, distance from a wash, and access.",
+            brief(score)
+        );
     }
     Cow::Owned(why)
 }
@@ -136,7 +141,8 @@ fn least_cable(found: &Evaluation) -> Option<f64> {
 /// What to check on the day.
 fn checks(set_up: &LineSetUp, found: &Evaluation) -> Vec<Word> {
     let (kinematics, supply) = (&found.kinematics, &found.supply);
-    let mut list = vec!["Lock out the drive before anything is fitted or touched; the plant's procedure decides.".to_string()];
+    let mut list =
+        vec!["Lock out the drive before anything is fitted or touched; the plant's procedure decides.".to_string()];
     let counted = if kinematics.joints_counted { "counted" } else { "only computed: count them past a paint mark" };
     if set_up.method == "synchronised" {
         list.push(format!(
@@ -173,10 +179,14 @@ fn checks(set_up: &LineSetUp, found: &Evaluation) -> Vec<Word> {
         ));
     }
     match supply.reservoir_days {
-        Some(days) => list.push(format!("Write the date of the next refill on the reservoir: in {} days.", brief(days.floor()))),
+        Some(days) => {
+            list.push(format!("Write the date of the next refill on the reservoir: in {} days.", brief(days.floor())))
+        }
         None => list.push("Reservoir, line, pump and cable are not in the survey: size them before ordering.".into()),
     }
-    list.push("After an hour look below the point and at the next turns: no drops on product, floor or hot parts.".into());
+    list.push(
+        "After an hour look below the point and at the next turns: no drops on product, floor or hot parts.".into(),
+    );
     list.into_iter().map(Cow::Owned).collect()
 }
 
@@ -200,7 +210,10 @@ fn proofs(found: &Evaluation) -> Vec<Word> {
         )),
         _ => list.extend(said),
     }
-    list.push("Joints: open one of the slack side after a quarter; it should be wet inside on the whole length of the pin.".into());
+    list.push(
+        "Joints: open one of the slack side after a quarter; it should be wet inside on the whole length of the pin."
+            .into(),
+    );
     list.into_iter().map(Cow::Owned).collect()
 }
 

@@ -38,7 +38,14 @@ pub(super) struct Station {
 
 impl Station {
     /// Looks at one oil, method and place. An error is one of the survey itself; what the station cannot do is a refusal.
-    pub fn look(line: &Line, choices: &Choices, oil: (usize, &Oil), method: &Lubrication, points: i64, spot: Option<Spot>) -> Result<Station> {
+    pub fn look(
+        line: &Line,
+        choices: &Choices,
+        oil: (usize, &Oil),
+        method: &Lubrication,
+        points: i64,
+        spot: Option<Spot>,
+    ) -> Result<Station> {
         let mut station = Station {
             line: Line { oil: oil.1.clone(), lubrication: method.clone(), ..line.clone() },
             oil: oil.0,
@@ -62,7 +69,8 @@ impl Station {
         if let (Some(coldest), Some(pour)) = (supply.and_then(|supply| supply.coldest_c), oil.1.pour_point_c)
             && coldest < pour
         {
-            let message = format!("the oil line gets as cold as {coldest} °C and the pour point of the oil is {pour} °C");
+            let message =
+                format!("the oil line gets as cold as {coldest} °C and the pour point of the oil is {pour} °C");
             return Ok(station.refused(Refusal { reason: Reason::OilDoesNotFlow, ..none }, message));
         }
         // The largest shot and no pause: joints are full, so that nothing but oil and place can be in the way.
@@ -80,7 +88,8 @@ impl Station {
         }
         let fill = full.fill.si(&ONE);
         if fill.viscosity_application > fill.viscosity_most {
-            let thick = Refusal { reason: Reason::NoGradeFits, value: fill.viscosity_application, limit: fill.viscosity_most };
+            let thick =
+                Refusal { reason: Reason::NoGradeFits, value: fill.viscosity_application, limit: fill.viscosity_most };
             return Ok(station.refused(thick, thick.sentence()));
         }
         Ok(station)
@@ -113,7 +122,9 @@ impl Station {
         self.landed = capture * fill.entered_share;
         let injector = match choices.injector_s {
             Some(seconds) => Some(seconds),
-            None if supplied && matches!(self.line.lubrication, Lubrication::Synchronised(_)) => self.injector(choices)?,
+            None if supplied && matches!(self.line.lubrication, Lubrication::Synchronised(_)) => {
+                self.injector(choices)?
+            }
             None => None,
         };
         self.sieve = tolerance.map(|tolerance| Sieve {
@@ -171,10 +182,14 @@ impl Station {
 
     fn place(&mut self, (section, position, side): Spot) {
         let (at, share, from) = match &mut self.line.lubrication {
-            Lubrication::Manual(m) => (&mut m.application_section, &mut m.application_position, &mut m.application_side),
+            Lubrication::Manual(m) => {
+                (&mut m.application_section, &mut m.application_position, &mut m.application_side)
+            }
             Lubrication::Drip(m) => (&mut m.application_section, &mut m.application_position, &mut m.application_side),
             Lubrication::Spray(m) => (&mut m.application_section, &mut m.application_position, &mut m.application_side),
-            Lubrication::Synchronised(m) => (&mut m.application_section, &mut m.application_position, &mut m.application_side),
+            Lubrication::Synchronised(m) => {
+                (&mut m.application_section, &mut m.application_position, &mut m.application_side)
+            }
         };
         (*at, *share, *from) = (Some(section), position, side);
     }
@@ -227,7 +242,9 @@ pub(super) fn at_fault(error: &Error) -> Result<Reason> {
         (Code::Inconsistent, "lubrication.application_section") => Ok(Reason::NoPoint),
         (Code::NoOperatingPoint, _) => Ok(Reason::Cable),
         (Code::Turbulent, _) => Ok(Reason::LinePressure),
-        (Code::NotConverged | Code::MotorPullOut | Code::Strength | Code::BeyondModel, _) => Ok(Reason::CannotBeComputed),
+        (Code::NotConverged | Code::MotorPullOut | Code::Strength | Code::BeyondModel, _) => {
+            Ok(Reason::CannotBeComputed)
+        }
         _ => Err(error.clone()),
     }
 }

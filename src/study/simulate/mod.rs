@@ -9,7 +9,7 @@ mod timetable; // shifts of a week → stretches of time at one speed
 mod walk; // a survey's timer, counter and chain → the event simulator
 
 pub use result::*;
-pub use timetable::{Shift, ShiftSi, usual_week};
 #[cfg(feature = "python")]
 pub(crate) use timetable::shift_noun;
+pub use timetable::{Shift, ShiftSi, usual_week};
 pub use walk::{SimulateOptions, simulate};

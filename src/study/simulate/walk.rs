@@ -151,4 +151,3 @@ impl TimerSi {
         TimerSi { run: 3600.0, dwell: 0.0, clock: Clock::Machine, interlocked: true }
     }
 }
-
