@@ -4,10 +4,111 @@ The compiled core of pinfilm. Import from `pinfilm`, not from here.
 
 from collections.abc import Mapping, Sequence
 from os import PathLike
-from pinfilm.typing import Floats, FloatsOut, Scalar
-from typing import Any, final
+from pinfilm.typing import Floats, FloatsOut, Progress, Scalar
+from typing import Any, SupportsFloat, SupportsIndex, final
 
-__all__ = ["Caution", "Chain", "Circuit", "Comparison", "Cost", "Costs", "Drip", "Drive", "DriveState", "Duty", "Evaluation", "Event", "EveryNth", "Explanation", "Fill", "FillState", "Friction", "Joint", "JointState", "Kinematics", "Line", "LockTime", "LossParts", "LossRates", "Manual", "ManualInterval", "Oil", "OperatingPoint", "PeriodicFill", "PointsCoverage", "ReynoldsBearing", "RollerContact", "Savings", "Spray", "Straight", "Supply", "SupplyState", "Surface", "Synchronised", "Tension", "Timer", "TimerCoverage", "Turn", "TwoSprocket", "ViscosityWindow", "Warning", "Wear", "WearState", "archard_volume_mm3", "articulation_angle_deg", "asperity_integral", "blend_viscosity_mm2_s", "capstan_ratio", "centre_distance_mm", "chain_length_pitches", "chain_speed_m_per_s", "compare", "conductor_resistance_ohm_per_km", "current_from_power_a", "demand_ul_per_joint_h", "density_kg_per_m3", "discounted_payback_years", "dynamic_viscosity_mpa_s", "eccentricity_short", "elongation_pct", "equivalent_circuit", "evaluate", "every_nth", "fill_between_shots", "formulas", "grade_limits_mm2_s", "irr", "irr_roots", "irr_status", "joint_entry_time_s", "kinematic_viscosity_mm2_s", "line_contact_film_um", "load_voltage_v", "lock_risk", "lock_time_s", "loss_rates_per_h", "manual_interval", "npv", "payback_days", "payback_status", "payback_years", "penetration_time_s", "periodic_fill", "pitch_diameter_mm", "points_coverage", "power_from_current_kw", "pressure_drop_kpa", "pressure_mpa", "reached_joints", "register", "reynolds_bearing", "rolling_resistance", "sag_tension_n", "single_present_value_factor", "smallest_shot_ul", "sommerfeld_short", "speed_ripple", "squeeze_time_short_s", "standards", "three_gaps", "timer_coverage", "uniform_present_value_factor", "v100_mm2_s", "vent_time_s", "version", "viscosity_index", "viscosity_window_mpa_s", "voltage_drop_v"]
+__all__ = ["Alternative", "Caution", "Chain", "Circuit", "Comparison", "Cost", "Costs", "Drip", "Drive", "DriveState", "Duty", "Evaluation", "Event", "EveryNth", "Explanation", "Fill", "FillState", "Friction", "Joint", "JointState", "Kinematics", "Line", "LineSetUp", "LockTime", "LossParts", "LossRates", "Manual", "ManualInterval", "Oil", "OperatingPoint", "PeriodicFill", "PointsCoverage", "Recommendation", "Refused", "Rejection", "ReynoldsBearing", "RollerContact", "Savings", "SetUpSheet", "Shift", "SimulatedLine", "Spray", "Straight", "Supply", "SupplyState", "Surface", "Synchronised", "Tension", "Timer", "TimerCoverage", "Turn", "TwoSprocket", "ViscosityWindow", "Warning", "Wear", "WearState", "archard_volume_mm3", "articulation_angle_deg", "asperity_integral", "blend_viscosity_mm2_s", "capstan_ratio", "centre_distance_mm", "chain_length_pitches", "chain_speed_m_per_s", "compare", "conductor_resistance_ohm_per_km", "current_from_power_a", "demand_ul_per_joint_h", "density_kg_per_m3", "discounted_payback_years", "dynamic_viscosity_mpa_s", "eccentricity_short", "elongation_pct", "equivalent_circuit", "evaluate", "every_nth", "fill_between_shots", "formulas", "grade_limits_mm2_s", "irr", "irr_roots", "irr_status", "joint_entry_time_s", "kinematic_viscosity_mm2_s", "line_contact_film_um", "load_voltage_v", "lock_risk", "lock_time_s", "loss_rates_per_h", "manual_interval", "npv", "payback_days", "payback_status", "payback_years", "penetration_time_s", "periodic_fill", "pitch_diameter_mm", "points_coverage", "power_from_current_kw", "pressure_drop_kpa", "pressure_mpa", "reached_joints", "recommend", "register", "reynolds_bearing", "rolling_resistance", "sag_tension_n", "simulate", "single_present_value_factor", "smallest_shot_ul", "sommerfeld_short", "speed_ripple", "squeeze_time_short_s", "standards", "three_gaps", "timer_coverage", "uniform_present_value_factor", "v100_mm2_s", "vent_time_s", "version", "viscosity_index", "viscosity_window_mpa_s", "voltage_drop_v"]
+
+@final
+class Alternative:
+    """
+    A set-up that keeps every limit, with what decides its place.
+    """
+    def __copy__(self, /) -> Alternative: ...
+    def __deepcopy__(self, /, _memo: Any) -> Alternative: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, rank: int | None, set_up: LineSetUp | None, total_per_year: Scalar | None, applied_l_per_year: Scalar | None, dripped_share: Scalar | None, overflow_share: Scalar | None, lowest_fill_reached: Scalar | None, mean_fill: Scalar | None, never_reached: Scalar | None, worst_wait_h: Scalar | None, lock_risk: Scalar | None) -> Alternative: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def applied_l_per_year(self, /) -> float:
+        """
+        oil that leaves the applicator
+        """
+    @property
+    def dripped_share(self, /) -> float:
+        """
+        share of the applied oil that drips
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> Alternative:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> Alternative:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> Alternative:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def lock_risk(self, /) -> float:
+        """
+        share of the possible speed errors at which a stretch of chain waits too long
+        """
+    @property
+    def lowest_fill_reached(self, /) -> float:
+        """
+        lowest fill of the joints that are reached
+        """
+    @property
+    def mean_fill(self, /) -> float:
+        """
+        mean fill of all joints
+        """
+    @property
+    def never_reached(self, /) -> float:
+        """
+        share of joints that never get oil
+        """
+    @property
+    def overflow_share(self, /) -> float:
+        """
+        share of the oil in the gaps that spills over
+        """
+    @property
+    def rank(self, /) -> int:
+        """
+        place, the best first
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Alternative:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    @property
+    def set_up(self, /) -> LineSetUp:
+        """
+        what would be set
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+    @property
+    def total_per_year(self, /) -> float:
+        """
+        cost of a year
+        """
+    @property
+    def worst_wait_h(self, /) -> float:
+        """
+        longest wait, in running time
+        """
 
 @final
 class Caution:
@@ -2389,6 +2490,112 @@ class Line:
         """
 
 @final
+class LineSetUp:
+    """
+    A set-up: what would be set at the line.
+    """
+    def __copy__(self, /) -> LineSetUp: ...
+    def __deepcopy__(self, /, _memo: Any) -> LineSetUp: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, method: str | None, oil: str | None, oil_number: int | None, shot_ul: Scalar | None, flow_ml_per_min: Scalar | None, every_nth: int | None, points: int | None, run_min: Scalar | None, dwell_min: Scalar | None, application_section: int | None, application_position: Scalar | None, application_side: str | None) -> LineSetUp: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def application_position(self, /) -> float:
+        """
+        place in that section, as a share of its length
+        """
+    @property
+    def application_section(self, /) -> int | None:
+        """
+        number of the section where oil is applied, from 0
+        """
+    @property
+    def application_side(self, /) -> str:
+        """
+        side from which oil is applied
+        """
+    @property
+    def dwell_min(self, /) -> float | None:
+        """
+        pause until the next run
+        """
+    @property
+    def every_nth(self, /) -> int:
+        """
+        one joint in how many gets the shot
+        """
+    @property
+    def flow_ml_per_min(self, /) -> float | None:
+        """
+        flow of a nozzle that gives that much, for spray and drip
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> LineSetUp:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> LineSetUp:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> LineSetUp:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def method(self, /) -> str:
+        """
+        how the joints get their oil
+        """
+    @property
+    def oil(self, /) -> str:
+        """
+        the oil
+        """
+    @property
+    def oil_number(self, /) -> int:
+        """
+        number of the oil among the offered, from 0
+        """
+    @property
+    def points(self, /) -> int:
+        """
+        gaps of one joint served, per strand
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> LineSetUp:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    @property
+    def run_min(self, /) -> float | None:
+        """
+        time for which oil is given; not there: it never stops
+        """
+    @property
+    def shot_ul(self, /) -> float:
+        """
+        oil of one shot in one gap; of a spray, what a gap gets as its joint passes; of a round by hand, the dose of a joint
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+
+@final
 class LockTime:
     """
     How long the locked pattern of a timer holds.
@@ -3027,6 +3234,264 @@ class PointsCoverage:
         """
 
 @final
+class Recommendation:
+    """
+    Which set-up to use, why, and why not the others.
+    """
+    def __copy__(self, /) -> Recommendation: ...
+    def __deepcopy__(self, /, _memo: Any) -> Recommendation: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, feasible: bool | None, candidates: int | None, feasible_candidates: int | None, set_up: LineSetUp | None, why: Sequence[str] | None, sheet: SetUpSheet | None, line: Line | None, evaluation: Evaluation | None, alternatives: Sequence[Alternative] | None, refused: Sequence[Refused] | None, rejections: Sequence[Rejection] | None) -> Recommendation: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def alternatives(self, /) -> tuple[Alternative, ...]:
+        """
+        set-ups that keep every limit, the best first
+        """
+    @property
+    def candidates(self, /) -> int:
+        """
+        set-ups that were judged
+        """
+    @property
+    def evaluation(self, /) -> Evaluation | None:
+        """
+        that line, evaluated
+        """
+    @property
+    def feasible(self, /) -> bool:
+        """
+        whether any set-up keeps every limit
+        """
+    @property
+    def feasible_candidates(self, /) -> int:
+        """
+        set-ups that keep every limit
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> Recommendation:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> Recommendation:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> Recommendation:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def line(self, /) -> Line | None:
+        """
+        the survey with that set-up
+        """
+    @property
+    def refused(self, /) -> tuple[Refused, ...]:
+        """
+        why the others were refused, a reason at a time
+        """
+    @property
+    def rejections(self, /) -> tuple[Rejection, ...]:
+        """
+        refused set-ups one by one, of each reason those first that missed by least
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Recommendation:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    @property
+    def set_up(self, /) -> LineSetUp | None:
+        """
+        the set-up to use
+        """
+    @property
+    def sheet(self, /) -> SetUpSheet | None:
+        """
+        the set-up sheet
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+    @property
+    def why(self, /) -> tuple[str, ...]:
+        """
+        why this one
+        """
+
+@final
+class Refused:
+    """
+    All set-ups that were refused for one reason.
+    """
+    def __copy__(self, /) -> Refused: ...
+    def __deepcopy__(self, /, _memo: Any) -> Refused: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, reason: str | None, count: int | None, means: str | None, nearest: str | None, missed_by: Scalar | None, cure: str | None) -> Refused: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def count(self, /) -> int:
+        """
+        how many
+        """
+    @property
+    def cure(self, /) -> str:
+        """
+        what would have to change
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> Refused:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> Refused:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> Refused:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def means(self, /) -> str:
+        """
+        what the test says
+        """
+    @property
+    def missed_by(self, /) -> float:
+        """
+        how far that one missed: a share of the limit, or the difference of two shares
+        """
+    @property
+    def nearest(self, /) -> str:
+        """
+        the one that missed by least, in words
+        """
+    @property
+    def reason(self, /) -> str:
+        """
+        the test that they failed
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Refused:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+
+@final
+class Rejection:
+    """
+    A set-up that was refused, with the first test that it failed.
+    """
+    def __copy__(self, /) -> Rejection: ...
+    def __deepcopy__(self, /, _memo: Any) -> Rejection: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, reason: str | None, value: Scalar | None, limit: Scalar | None, unit: str | None, missed_by: Scalar | None, set_up: LineSetUp | None) -> Rejection: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> Rejection:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> Rejection:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> Rejection:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def limit(self, /) -> float | None:
+        """
+        what the test asks for, in the same unit
+        """
+    @property
+    def message(self, /) -> str:
+        """
+        What happened, with numbers, in a sentence.
+        """
+    @property
+    def missed_by(self, /) -> float:
+        """
+        how far it missed: a share of the limit, or the difference of two shares
+        """
+    @property
+    def reason(self, /) -> str:
+        """
+        the test that it failed
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Rejection:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    @property
+    def set_up(self, /) -> LineSetUp:
+        """
+        the set-up
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+    @property
+    def unit(self, /) -> str:
+        """
+        that unit
+        """
+    @property
+    def value(self, /) -> float | None:
+        """
+        what it reached, in the unit beside it; not there where no number is to blame
+        """
+
+@final
 class ReynoldsBearing:
     """
     A steady journal bearing as a solution of the Reynolds equation.
@@ -3240,6 +3705,344 @@ class Savings:
     def waste(self, /) -> float:
         """
         disposal of oil
+        """
+
+@final
+class SetUpSheet:
+    """
+    The set-up sheet: what the fitter sets, checks and comes back to.
+    """
+    def __copy__(self, /) -> SetUpSheet: ...
+    def __deepcopy__(self, /, _memo: Any) -> SetUpSheet: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, name: str | None, set_up: LineSetUp | None, clock: str | None, point: str | None, point_why: str | None, worst_wait_h: Scalar | None, lowest_fill_reached: Scalar | None, never_reached: Scalar | None, applied_l_per_year: Scalar | None, reservoir_days: Scalar | None, line_bore_mm: Scalar | None, least_line_bore_mm: Scalar | None, cable_mm2: Scalar | None, least_cable_mm2: Scalar | None, check: Sequence[str] | None, prove: Sequence[str] | None, cautions: Sequence[str] | None) -> SetUpSheet: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def applied_l_per_year(self, /) -> float:
+        """
+        oil that leaves the applicator
+        """
+    @property
+    def cable_mm2(self, /) -> float | None:
+        """
+        cross-section of one conductor of the 24 V cable as surveyed
+        """
+    @property
+    def cautions(self, /) -> tuple[str, ...]:
+        """
+        what can hurt people, and whose rules decide
+        """
+    @property
+    def check(self, /) -> tuple[str, ...]:
+        """
+        what to check on the day
+        """
+    @property
+    def clock(self, /) -> str:
+        """
+        clock of the timer
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> SetUpSheet:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> SetUpSheet:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> SetUpSheet:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def least_cable_mm2(self, /) -> float | None:
+        """
+        smallest nominal cross-section at which the device keeps its voltage
+        """
+    @property
+    def least_line_bore_mm(self, /) -> float | None:
+        """
+        least bore that leaves the pump its margin when the oil is coldest
+        """
+    @property
+    def line_bore_mm(self, /) -> float | None:
+        """
+        bore of the oil line as surveyed
+        """
+    @property
+    def lowest_fill_reached(self, /) -> float:
+        """
+        lowest fill of the joints that are reached
+        """
+    @property
+    def name(self, /) -> str:
+        """
+        the line
+        """
+    @property
+    def never_reached(self, /) -> float:
+        """
+        share of joints that never get oil
+        """
+    @property
+    def point(self, /) -> str:
+        """
+        where to apply
+        """
+    @property
+    def point_why(self, /) -> str:
+        """
+        why there
+        """
+    @property
+    def prove(self, /) -> tuple[str, ...]:
+        """
+        how to prove it later
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> SetUpSheet:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    @property
+    def reservoir_days(self, /) -> float | None:
+        """
+        days until the reservoir wants oil
+        """
+    @property
+    def set_up(self, /) -> LineSetUp:
+        """
+        what to set
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+    @property
+    def worst_wait_h(self, /) -> float:
+        """
+        longest wait of a joint, in running time
+        """
+
+@final
+class Shift:
+    """
+    A stretch of a week in which the line runs, with the stops that interrupt it.
+    """
+    def __copy__(self, /) -> Shift: ...
+    def __deepcopy__(self, /, _memo: Any) -> Shift: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, start_h: Scalar | None, length_h: Scalar | None, speed_m_per_min: Scalar | None = None, stop_every_min: Scalar | None = None, stop_min: Scalar | None = None) -> Shift: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> Shift:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> Shift:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> Shift:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def length_h(self, /) -> float:
+        """
+        length of the shift, stops included
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Shift:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    @property
+    def speed_m_per_min(self, /) -> float | None:
+        """
+        chain speed in this shift; not given: that of the line
+        """
+    @property
+    def start_h(self, /) -> float:
+        """
+        start, counted from the beginning of the week (Monday 0:00)
+        """
+    @property
+    def stop_every_min(self, /) -> float | None:
+        """
+        running time between two stops in it; not given: no stops
+        """
+    @property
+    def stop_min(self, /) -> float:
+        """
+        length of each such stop
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+
+@final
+class SimulatedLine:
+    """
+    A line walked through its weeks: who got oil, who waited, what was used.
+    """
+    def __copy__(self, /) -> SimulatedLine: ...
+    def __deepcopy__(self, /, _memo: Any) -> SimulatedLine: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, name: str | None, weeks: Scalar | None, joints: int | None, running_h: Scalar | None, circuits: Scalar | None, shots: Sequence[int] | None, never_reached: Scalar | None, never_reached_closed_form: Scalar | None, wait_circuits: Sequence[int] | None, wait_counts: Sequence[int] | None, longest_dry_h: Sequence[Scalar] | None, worst_wait_h: Scalar | None, worst_wait_closed_form_h: Scalar | None, worst_wall_wait_h: Scalar | None, oil_used_l: Scalar | None, oil_standing_l: Scalar | None, applied_l_per_year: Scalar | None, lost_run_h: Scalar | None) -> SimulatedLine: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def applied_l_per_year(self, /) -> float:
+        """
+        the same for a year of such weeks
+        """
+    @property
+    def circuits(self, /) -> float:
+        """
+        turns of the chain in these weeks
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> SimulatedLine:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> SimulatedLine:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> SimulatedLine:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def joints(self, /) -> int:
+        """
+        joints of a strand
+        """
+    @property
+    def longest_dry_h(self, /) -> tuple[float, ...]:
+        """
+        longest time of the calendar that each joint was without new oil, from the start and to the end too
+        """
+    @property
+    def lost_run_h(self, /) -> float:
+        """
+        runs of the timer lost in stops, because the interlock held the applicator
+        """
+    @property
+    def name(self, /) -> str:
+        """
+        name of the line
+        """
+    @property
+    def never_reached(self, /) -> float:
+        """
+        share of joints that got none
+        """
+    @property
+    def never_reached_closed_form(self, /) -> float:
+        """
+        share that `evaluate` says never gets oil
+        """
+    @property
+    def oil_standing_l(self, /) -> float:
+        """
+        part of it that fell on a standing chain
+        """
+    @property
+    def oil_used_l(self, /) -> float:
+        """
+        oil that left the applicator in these weeks
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> SimulatedLine:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    @property
+    def running_h(self, /) -> float:
+        """
+        running time in these weeks
+        """
+    @property
+    def shots(self, /) -> tuple[int, ...]:
+        """
+        shots that each joint got, in the order of the chain
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+    @property
+    def wait_circuits(self, /) -> tuple[int, ...]:
+        """
+        waits between two shots at a joint, shortest first
+        """
+    @property
+    def wait_counts(self, /) -> tuple[int, ...]:
+        """
+        how often each of them occurred
+        """
+    @property
+    def weeks(self, /) -> float:
+        """
+        weeks walked through
+        """
+    @property
+    def worst_wait_closed_form_h(self, /) -> float:
+        """
+        the same as `evaluate` says
+        """
+    @property
+    def worst_wait_h(self, /) -> float:
+        """
+        longest running time between two shots at a joint
+        """
+    @property
+    def worst_wall_wait_h(self, /) -> float:
+        """
+        longest time of the calendar between two shots at a joint
         """
 
 @final
@@ -6694,6 +7497,80 @@ def reached_joints(joints: Floats, circuit_time_s: Floats, run_s: Floats, dwell_
     900
     """
 
+def recommend(line: Line, shots_ul: Sequence[Scalar], oils: Sequence[Oil] | None = None, *, run_min: Sequence[Scalar] | None = None, dwell_min: Sequence[Scalar] | None = None, every_nth: Sequence[int] | None = None, points: Sequence[int] | None = None, application_sections: Sequence[int] | None = None, application_positions: Sequence[Scalar] | None = None, sides: Sequence[str] | None = None, methods: Any | None = None, pump_ml_per_min: Scalar | None = None, injector_s: Scalar | None = None, most_overflow: SupportsFloat | SupportsIndex | None = None, most_lock_risk: SupportsFloat | SupportsIndex | None = None, most_unreached: SupportsFloat | SupportsIndex | None = None, most_outlet_use: SupportsFloat | SupportsIndex | None = None, keep: SupportsIndex | None = None, all_rejections: bool = False, threads: SupportsIndex | None = None, progress: Progress | None = None) -> Recommendation:
+    """
+    Find the set-up to use among all that the lists make, and say why the others were refused.
+
+    Every set-up goes through exact tests (counter, injector, pump, timer, longest wait, lock risk, floor of fill,
+    overflow) and then through `evaluate` (joints unreached, viscosity window, line pressure, cable, cost of a year). Of
+    those that keep every limit the cheapest is recommended; within 1 % of the least cost the one with the shortest
+    longest wait, then least overflow, fewest starts, smallest n, shot, run, dwell, and the better point.
+
+    Parameters
+    ----------
+    line : Line
+        The survey. Its oil, method, shot, timer and place are replaced by the offers; `fill.floor` is the lowest fill.
+        The yearly work in its costs is taken as it stands, whatever the method.
+    shots_ul : sequence of float
+        Oil of one shot in one gap (µL, > 0); of a spray, what a gap gets as its joint passes; by hand, a joint's dose.
+    oils : sequence of Oil, optional
+        Not given: the survey's.
+    run_min, dwell_min : sequence of float, optional
+        Run (> 0) and pause (0 = never stops), min. Not given: a run of whole turns in which the counter meets every joint,
+        and pauses of 1 to 1/32 of the time in which a full joint falls to the floor; and those of the survey.
+    every_nth : sequence of int, optional
+        One joint in how many. Not given: the least that reaches every joint and lets the injector follow, a larger one,
+        and that of the survey.
+    points : sequence of int, optional
+        Gaps of a joint served, per strand: 1 or 2.
+    application_sections, application_positions, sides : sequences, optional
+        Sections of the survey, places in them (0 to 1) and sides ("top", "side", "bottom"). Not given: the place of the
+        survey, and the best point.
+    methods : sequence of str or of Manual, Drip, Spray, Synchronised, optional
+        Not given: the survey's if it has a timer, else "synchronised". An object brings capture, zone, clock and the rest.
+    pump_ml_per_min, injector_s : float, optional
+        What the pump gives, and the time of one shot. Not given: not tested; from the survey's supply.
+    most_overflow, most_lock_risk, most_unreached, most_outlet_use : float, optional
+        Limits, as shares 0 to 1: overflow of what lands in the gaps (0.1), lock risk (0.05), joints that may stay without
+        oil (0), pump outlet pressure in use (0.8).
+    keep : int, optional
+        How many alternatives, and refused set-ups of each reason, are listed (20).
+    all_rejections : bool
+        List every refused set-up.
+    threads : int, optional
+        Threads to use; all cores if not given. The result is the same for any number.
+    progress : callable, optional
+        Called with (done, all) some twenty times a second.
+
+    Returns
+    -------
+    Recommendation
+        `feasible`, `set_up`, `why`, `line` and its `evaluation`, `sheet`, ranked `alternatives`, `refused` by reason and
+        `rejections` one by one. Where nothing keeps every limit, `feasible` is false and the nearest misses are listed.
+
+    Raises
+    ------
+    InputError
+        For a survey that cannot be computed; for a list that is empty, or holds a number that is negative or not finite;
+        for more set-ups than one search takes.
+    KeyboardInterrupt
+        Ctrl-C stops the search.
+
+    Notes
+    -----
+    Limits and ranks are closures of our own; the tests are the functions that `evaluate` calls.
+
+    Examples
+    --------
+    >>> import pinfilm
+    >>> line = pinfilm.examples.load("oven_proposed")
+    >>> found = pinfilm.recommend(line, shots_ul=[4, 8, 16], run_min=[180], dwell_min=[540, 1620], every_nth=[8, 9])
+    >>> found.feasible, found.set_up.every_nth, found.line.lubrication.every_nth
+    (True, 9, 9)
+    >>> [(group.reason, group.count) for group in found.refused if group.reason == "joints_never_dosed"]
+    [('joints_never_dosed', 6)]
+    """
+
 def register() -> list[dict[str, str]]:
     """
     Where every public quantity is described: path, symbol, unit, meaning, ranges, default, formula, source, class.
@@ -6822,6 +7699,51 @@ def sag_tension_n(mass_kg_per_m: Floats, span_m: Floats, sag_m: Floats) -> Float
     >>> from pinfilm import tension
     >>> round(tension.sag_tension_n(5.0, 2.0, 0.04), 2)
     612.92
+    """
+
+def simulate(line: Line, *, shifts: Sequence[Shift] | None = None, weeks: SupportsFloat | SupportsIndex | None = None, phase_min: Scalar | None = None, counter_reset: bool = False, threads: SupportsIndex | None = None, progress: Progress | None = None) -> SimulatedLine:
+    """
+    Walk a line through its weeks, joint by joint, with shifts, stops and changes of speed.
+
+    Parameters
+    ----------
+    line : Line
+        A survey whose method has a timer or never pauses; a round by hand has no clock.
+    shifts : sequence of Shift, optional
+        The timetable of a week. Not given: the survey's hours a day from 6:00 on (from midnight if they are more than 18),
+        on as many days from Monday on as its days a year make a week (common practice, no source).
+    weeks : float, optional
+        Weeks to walk through, up to 520; 4 if not given.
+    phase_min : float, optional
+        Where in its period the timer stands at the start, min after the beginning of a run; 0 if not given.
+    counter_reset : bool
+        Whether the counter of joints starts again at each run of the timer.
+    threads, progress
+        As in `recommend`; the walk itself takes one thread.
+
+    Returns
+    -------
+    SimulatedLine
+        Shots and longest dry time of every joint, waits, share never reached, oil used, and what `evaluate` says of the
+        same line. With one speed and a timer on running time the two agree.
+
+    Raises
+    ------
+    InputError
+        Shifts that overlap or leave the week, weeks outside the range, a method without a clock, more than some hundred
+        million passages.
+
+    Notes
+    -----
+    The applicator meets every passage of every joint; a passage at the instant of a stop belongs to the next start.
+
+    Examples
+    --------
+    >>> import pinfilm
+    >>> oven = pinfilm.examples.load("oven_now")
+    >>> walked = pinfilm.simulate(oven, weeks=2)
+    >>> walked.never_reached == walked.never_reached_closed_form == 0.6
+    True
     """
 
 def single_present_value_factor(rate: Floats, years: Floats) -> FloatsOut:

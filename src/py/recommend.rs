@@ -1,13 +1,13 @@
 //! `recommend` and `simulate`: lists from Python to the choices of the core.
 
-use super::border::{Given, to_tree};
+use super::border::{Given, magnitude, to_tree};
 use super::long::{Callback, long};
 use super::nouns::classes;
 use crate::error::{Code, Error};
 use crate::lubrication::Lubrication;
 use crate::oil::Oil;
 use crate::quantity::{Field, Place, Row, Side, Tree, Value, unit};
-use crate::study::{Choices, Limits, Shift, SimulateOptions};
+use crate::study::{Choices, Limits, Shift, SimulateOptions, offered};
 use pyo3::prelude::*;
 
 /// A list of `T` given for an argument; `row` carries its unit.
@@ -16,7 +16,9 @@ fn listed<T: Field>(given: Option<Given<'_, Vec<T>>>, row: &Row) -> PyResult<Opt
 }
 
 fn list<T: Field>(object: &Bound<'_, PyAny>, row: &Row) -> PyResult<Vec<T>> {
-    let tree = to_tree(object, row.name, Some(row))?;
+    // a quantity may hold a whole list
+    let inside = if object.hasattr("magnitude")? { Some(magnitude(object, row.name, Some(row))?) } else { None };
+    let tree = to_tree(inside.as_ref().unwrap_or(object), row.name, Some(row))?;
     // one value is a list of one
     let tree = if matches!(tree.value, Value::List(_)) { tree } else { Value::List(vec![tree]).into() };
     Ok(Vec::read(&tree, &Place::root(row.name), row)?)
@@ -34,7 +36,7 @@ const fn argument(name: &'static str, means: &'static str, unit: &'static unit::
 
 /// Methods by name (with the survey's own settings where it has that method, else the register's), or as objects.
 fn methods(object: &Bound<'_, PyAny>, line: &crate::line::Line) -> PyResult<Vec<Lubrication>> {
-    let row = argument("methods", "the methods to try", &unit::WORD);
+    let row = offered("methods");
     let tree = to_tree(object, row.name, None)?;
     let items = match tree.value {
         Value::List(items) => items,
@@ -43,7 +45,7 @@ fn methods(object: &Bound<'_, PyAny>, line: &crate::line::Line) -> PyResult<Vec<
     let own = line.lubrication.as_str();
     let read = |item: Tree| -> PyResult<Lubrication> {
         let Value::Text(word) = &item.value else {
-            return Ok(Lubrication::read(&item, &Place::root(row.name), &row)?);
+            return Ok(Lubrication::read(&item, &Place::root(row.name), row)?);
         };
         if word == own {
             return Ok(line.lubrication.clone());
@@ -162,27 +164,18 @@ pub fn recommend(
 ) -> PyResult<classes::Recommendation> {
     let usual = Limits::default();
     let choices = Choices {
-        shots_ul: list(&shots_ul.0, &argument("shots_ul", "oil of one shot", &unit::UL))?,
-        oils: listed(oils, &argument("oils", "an oil", &unit::WORD))?,
-        run_min: listed(run_min, &argument("run_min", "run of the timer", &unit::MIN))?,
-        dwell_min: listed(dwell_min, &argument("dwell_min", "pause of the timer", &unit::MIN))?,
-        every_nth: listed(every_nth, &argument("every_nth", "one joint in how many", &unit::ONE))?,
-        points: listed(points, &argument("points", "gaps of a joint served", &unit::ONE))?,
-        application_sections: listed(
-            application_sections,
-            &argument("application_sections", "number of a section", &unit::ONE),
-        )?,
-        application_positions: listed(
-            application_positions,
-            &argument("application_positions", "place in a section", &unit::ONE),
-        )?,
-        sides: listed(sides, &argument("sides", "the side to oil from", &unit::WORD))?,
+        shots_ul: list(&shots_ul.0, offered("shots_ul"))?,
+        oils: listed(oils, offered("oils"))?,
+        run_min: listed(run_min, offered("run_min"))?,
+        dwell_min: listed(dwell_min, offered("dwell_min"))?,
+        every_nth: listed(every_nth, offered("every_nth"))?,
+        points: listed(points, offered("points"))?,
+        application_sections: listed(application_sections, offered("application_sections"))?,
+        application_positions: listed(application_positions, offered("application_positions"))?,
+        sides: listed(sides, offered("sides"))?,
         methods: methods.map(|given| self::methods(&given, &line.0)).transpose()?,
-        pump_ml_per_min: number(
-            pump_ml_per_min,
-            &argument("pump_ml_per_min", "what the pump gives", &unit::ML_PER_MIN),
-        )?,
-        injector_s: number(injector_s, &argument("injector_s", "time of one shot", &unit::S))?,
+        pump_ml_per_min: number(pump_ml_per_min, offered("pump_ml_per_min"))?,
+        injector_s: number(injector_s, offered("injector_s"))?,
         limits: Limits {
             most_overflow: most_overflow.unwrap_or(usual.most_overflow),
             most_lock_risk: most_lock_risk.unwrap_or(usual.most_lock_risk),
@@ -235,8 +228,8 @@ pub fn recommend(
 /// >>> import pinfilm
 /// >>> oven = pinfilm.examples.load("oven_now")
 /// >>> walked = pinfilm.simulate(oven, weeks=2)
-/// >>> walked.never_reached == walked.never_reached_closed_form == 0.6
-/// True
+/// >>> round(walked.never_reached, 2), round(walked.never_reached_closed_form, 2)
+/// (0.6, 0.6)
 #[pyfunction]
 #[pyo3(signature = (
     line, *, shifts = None, weeks = None, phase_min = None, counter_reset = false, threads = None, progress = None

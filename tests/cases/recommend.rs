@@ -78,6 +78,8 @@ fn searched(inputs: &Value) -> Value {
                     shot: shots.shot,
                     run: shots.run,
                     dwell: shots.dwell,
+                    enters_soon: true,
+                    lowest_fill: found.fill.lowest,
                     score: 1.0,
                 };
                 kept.push((standing, found, litres));

@@ -43,6 +43,10 @@ def _samples() -> dict[str, Any]:
             pitch_mm=100, centre_distance_m=20, teeth_drive=12, teeth_tail=12, carried_kg_per_m=60, take_up_n=1500
         )
     )
+    offers = {"shots_ul": [2, 8], "run_min": [180], "dwell_min": [540, 1620], "every_nth": [8, 9]}
+    roots.append(pinfilm.recommend(pinfilm.examples.load("oven_proposed"), keep=2, **offers))
+    roots.append(_core.Shift(start_h=6, length_h=8, stop_every_min=50, stop_min=10))
+    roots.append(pinfilm.simulate(pinfilm.examples.load("oven_proposed"), weeks=1))
     found: dict[str, Any] = {}
     for root in roots:
         for noun in _inside(root):

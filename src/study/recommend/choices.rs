@@ -4,8 +4,8 @@ use crate::error::{Code, Error, Result};
 use crate::line::Line;
 use crate::lubrication::Lubrication;
 use crate::oil::Oil;
-use crate::quantity::unit::{MIN, UL, Unit};
-use crate::quantity::{Field, Place, Row, Side};
+use crate::quantity::unit::{MIN, ML_PER_MIN, ONE, S, UL, Unit, WORD};
+use crate::quantity::{Class, Field, Place, Range, Row, Side, any, at_least, between, up_to};
 
 /// The choices. What is not given is taken from the survey or worked out from the circuit (`offers.rs`).
 #[derive(Debug, Clone, Default)]
@@ -67,89 +67,77 @@ impl Default for Limits {
 /// Alternatives, and refusals of each reason, that are listed where nobody says how many.
 pub(super) const KEEP: usize = 20;
 
+/// What is said of each offer and limit: unit, meaning, allowed range. The border reads by these rows, the search checks
+/// by them.
+pub const OFFERS: &[Row] = &[
+    offer("shots_ul", "oil of one shot in one gap", &UL, up_to(0.0, 1e5)),
+    offer("oils", "an oil", &WORD, any()),
+    offer("run_min", "run of the timer", &MIN, up_to(0.0, 1e6)),
+    offer("dwell_min", "pause of the timer", &MIN, between(0.0, 1e7)),
+    offer("every_nth", "one joint in how many", &ONE, between(1.0, 1e6)),
+    offer("points", "gaps of a joint served, per strand", &ONE, between(1.0, 2.0)),
+    offer("application_sections", "number of a section of the survey", &ONE, at_least(0.0)),
+    offer("application_positions", "place in a section, as a share of its length", &ONE, between(0.0, 1.0)),
+    offer("sides", "side to oil from", &WORD, any()),
+    offer("methods", "a method", &WORD, any()),
+    offer("pump_ml_per_min", "what the pump gives", &ML_PER_MIN, up_to(0.0, 1e6)),
+    offer("injector_s", "time of one shot", &S, up_to(0.0, 1e4)),
+    offer("most_overflow", "share of the oil in the gaps that may spill over", &ONE, between(0.0, 1.0)),
+    offer("most_lock_risk", "lock risk that is accepted", &ONE, between(0.0, 1.0)),
+    offer("most_unreached", "share of joints that may stay without oil", &ONE, between(0.0, 1.0)),
+    offer("most_outlet_use", "share of the pump's outlet pressure that may be needed", &ONE, between(0.0, 1.0)),
+];
+
+const fn offer(name: &'static str, means: &'static str, unit: &'static Unit, allowed: Range) -> Row {
+    Row { name, means, unit, allowed, class: Class::Survey, ..Row::BLANK }
+}
+
+/// The row of an offer; blank for a name that is none.
+pub fn offered(name: &str) -> &'static Row {
+    OFFERS.iter().find(|row| row.name == name).unwrap_or(&Row::BLANK)
+}
+
 impl Choices {
-    /// Refuses lists that are empty, and numbers that no set-up can have; the message says what to change.
+    /// Refuses lists that are empty, and values that no set-up can have; the message says what to change.
     pub fn checked(&self, line: &Line) -> Result<()> {
-        list("shots_ul", Some(&self.shots_ul), &UL, 0.0, true)?;
-        list("run_min", self.run_min.as_ref(), &MIN, 0.0, true)?;
-        list("dwell_min", self.dwell_min.as_ref(), &MIN, 0.0, false)?;
-        list("application_positions", self.application_positions.as_ref(), &crate::quantity::unit::ONE, 0.0, false)?;
-        some("oils", self.oils.as_deref())?;
-        some("methods", self.methods.as_deref())?;
-        some("sides", self.sides.as_deref())?;
-        whole("every_nth", self.every_nth.as_deref(), 1, 1_000_000)?;
-        whole("points", self.points.as_deref(), 1, 2)?;
-        let sections = line.circuit.sections.len() as i64;
-        whole("application_sections", self.application_sections.as_deref(), 0, sections - 1)?;
-        if let Some(beyond) = self.application_positions.iter().flatten().find(|share| **share > 1.0) {
-            let message = format!("application_positions = {beyond} is no share of a section: give 0 to 1");
-            return Err(Error::new(Code::OutOfRange, "application_positions", message).number(*beyond).limit("0 to 1"));
+        check("shots_ul", Some(&self.shots_ul))?;
+        check("oils", self.oils.as_ref())?;
+        check("run_min", self.run_min.as_ref())?;
+        check("dwell_min", self.dwell_min.as_ref())?;
+        check("every_nth", self.every_nth.as_ref())?;
+        check("points", self.points.as_ref())?;
+        check("application_sections", self.application_sections.as_ref())?;
+        check("application_positions", self.application_positions.as_ref())?;
+        check("sides", self.sides.as_ref())?;
+        check("methods", self.methods.as_ref())?;
+        let limits = &self.limits;
+        for (name, given) in [
+            ("pump_ml_per_min", self.pump_ml_per_min),
+            ("injector_s", self.injector_s),
+            ("most_overflow", Some(limits.most_overflow)),
+            ("most_lock_risk", Some(limits.most_lock_risk)),
+            ("most_unreached", Some(limits.most_unreached)),
+            ("most_outlet_use", Some(limits.most_outlet_use)),
+        ] {
+            given.check(&Place::root(name), offered(name), &mut Default::default())?;
         }
-        for (name, given, unit) in
-            [("pump_ml_per_min", self.pump_ml_per_min, "mL/min"), ("injector_s", self.injector_s, "s")]
-        {
-            if let Some(value) = given.filter(|value| !(*value > 0.0 && value.is_finite())) {
-                let message = format!("{name} = {value} {unit} cannot be: give a number above 0, or leave it out");
-                return Err(Error::new(Code::OutOfRange, name, message)
-                    .number(value)
-                    .unit(unit)
-                    .limit(format!("above 0 {unit}")));
-            }
-        }
-        let limits = [
-            ("most_overflow", self.limits.most_overflow),
-            ("most_lock_risk", self.limits.most_lock_risk),
-            ("most_unreached", self.limits.most_unreached),
-            ("most_outlet_use", self.limits.most_outlet_use),
-        ];
-        for (name, value) in limits {
-            if !(0.0..=1.0).contains(&value) {
-                let message = format!("{name} = {value} is no share: give 0 to 1");
-                return Err(Error::new(Code::OutOfRange, name, message).number(value).limit("0 to 1"));
-            }
-        }
-        for (i, oil) in self.oils.iter().flatten().enumerate() {
-            oil.check(&Place::root("oils").item(i), &Row::BLANK, &mut Default::default())?;
-        }
-        for (i, method) in self.methods.iter().flatten().enumerate() {
-            method.check(&Place::root("methods").item(i), &Row::BLANK, &mut Default::default())?;
+        let last = line.circuit.sections.len() as i64 - 1;
+        if let Some(beyond) = self.application_sections.iter().flatten().find(|section| **section > last) {
+            let name = "application_sections";
+            let message = format!("{name} = {beyond} is no section of this circuit, which has 0 to {last}");
+            return Err(Error::new(Code::OutOfRange, name, message)
+                .number(*beyond as f64)
+                .limit(format!("0 to {last}")));
         }
         Ok(())
     }
 }
 
-fn some<T>(name: &str, given: Option<&[T]>) -> Result<()> {
-    if given.is_some_and(<[T]>::is_empty) {
-        let message = format!("{name} is empty: name at least one, or leave it out where it may be left out");
+/// A list that is given holds something, and each item lies in the range of its row.
+fn check<T: Field>(name: &str, given: Option<&Vec<T>>) -> Result<()> {
+    if given.is_some_and(Vec::is_empty) {
+        let message = format!("{name} is empty: give at least one value, or leave it out where it may be left out");
         return Err(Error::new(Code::Missing, name, message).limit("at least one"));
     }
-    Ok(())
-}
-
-fn list(name: &str, given: Option<&Vec<f64>>, unit: &Unit, low: f64, open: bool) -> Result<()> {
-    some(name, given.map(Vec::as_slice))?;
-    let label = if unit.label.is_empty() { String::new() } else { format!(" {}", unit.label) };
-    let limit = format!("{} {low}{label}", if open { "above" } else { "at least" });
-    for (i, &value) in given.into_iter().flatten().enumerate() {
-        if !value.is_finite() {
-            let message = format!("{name}[{i}] = {value} is not a finite number: take it out of the list ({limit})");
-            return Err(Error::new(Code::NotFinite, name, message).number(value).unit(unit.label).limit(limit));
-        }
-        if value < low || (open && value == low) || value > 1e7 {
-            let message = format!("{name}[{i}] = {value}{label} cannot be: give {limit} and at most 1e7{label}");
-            return Err(Error::new(Code::OutOfRange, name, message).number(value).unit(unit.label).limit(limit));
-        }
-    }
-    Ok(())
-}
-
-fn whole(name: &str, given: Option<&[i64]>, low: i64, high: i64) -> Result<()> {
-    some(name, given)?;
-    if let Some(value) = given.into_iter().flatten().find(|value| !(low..=high).contains(*value)) {
-        let message = format!("{name} = {value} cannot be: give whole numbers from {low} to {high}");
-        return Err(Error::new(Code::OutOfRange, name, message)
-            .number(*value as f64)
-            .limit(format!("{low} to {high}")));
-    }
-    Ok(())
+    given.map_or(Ok(()), |list| list.check(&Place::root(name), offered(name), &mut Default::default()))
 }

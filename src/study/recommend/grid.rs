@@ -6,7 +6,6 @@ use super::station::{Setting, Station};
 use crate::error::{Code, Error, Result};
 use crate::line::Line;
 use crate::lubrication::{Lubrication, Timer};
-use crate::quantity::unit::MIN;
 
 /// Most candidates of one search: some hundred megabytes if every refusal is kept.
 const MOST_CANDIDATES: usize = 5_000_000;
@@ -84,11 +83,21 @@ fn counters(choices: &Choices, line: &Line, at: &Station) -> Vec<i64> {
 
 /// Run and dwell at a station.
 fn timers(choices: &Choices, line: &Line, at: &Station, every_nth: i64) -> Vec<(f64, f64)> {
-    let Some(sieve) = &at.sieve else { return vec![(1.0, 0.0)] };
+    if matches!(at.line.lubrication, Lubrication::Manual(_) | Lubrication::Drip(_)) {
+        return vec![(1.0, 0.0)];
+    }
+    let surveyed = surveyed_timer(line);
+    let Some(sieve) = &at.sieve else {
+        // refused before anything was known of its oil: counted by what is offered
+        let or = |given: &Option<Vec<f64>>, own: Option<f64>, else_: f64| {
+            given.clone().unwrap_or_else(|| vec![own.unwrap_or(else_)])
+        };
+        let runs = or(&choices.run_min, surveyed.map(|timer| timer.run_min), 1.0);
+        return pairs(&runs, &or(&choices.dwell_min, surveyed.map(|timer| timer.dwell_min), 0.0));
+    };
     let counted = crate::lubrication::coverage::every_nth(sieve.joints, every_nth);
     let turns = counted.map_or(1, |counted| counted.wait) as f64 * sieve.circuit;
     let (own_runs, own_dwells) = offers::runs_and_dwells(turns, sieve.patience, sieve.tolerance);
-    let surveyed = surveyed_timer(line);
     let with_surveyed = |mut list: Vec<f64>, own: Option<f64>| {
         list.extend(own.filter(|own| !list.contains(own)));
         list
@@ -96,18 +105,13 @@ fn timers(choices: &Choices, line: &Line, at: &Station, every_nth: i64) -> Vec<(
     let runs = choices.run_min.clone().unwrap_or_else(|| with_surveyed(own_runs, surveyed.map(|timer| timer.run_min)));
     let dwells =
         choices.dwell_min.clone().unwrap_or_else(|| with_surveyed(own_dwells, surveyed.map(|timer| timer.dwell_min)));
-    let mut timers = Vec::with_capacity(runs.len() * dwells.len());
-    for (i, &run) in runs.iter().enumerate() {
-        for &dwell in &dwells {
-            if dwell > 0.0 || i == 0 {
-                timers.push((run, dwell));
-            }
-        }
-    }
-    if timers.is_empty() {
-        timers.push((MIN.from_si(turns), 0.0));
-    }
-    timers
+    pairs(&runs, &dwells)
+}
+
+/// Every run with every dwell; a timer that never stops stands once, with the first run.
+fn pairs(runs: &[f64], dwells: &[f64]) -> Vec<(f64, f64)> {
+    let all = runs.iter().enumerate().flat_map(|(i, &run)| dwells.iter().map(move |&dwell| (i, run, dwell)));
+    all.filter(|&(i, _, dwell)| dwell > 0.0 || i == 0).map(|(_, run, dwell)| (run, dwell)).collect()
 }
 
 /// The timer of the survey, if its method has one.

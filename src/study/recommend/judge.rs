@@ -23,11 +23,9 @@ pub(super) struct Figures {
     pub standing: Standing,
     pub applied_l_per_year: f64,
     pub dripped_share: f64,
-    pub lowest_fill: f64,
     pub mean_fill: f64,
     pub never_reached: f64,
     pub lock_risk: f64,
-    pub after_wash_fill: Option<f64>,
 }
 
 /// The line of the station that a thread worked on last, so that a survey is copied once a station and not once a candidate.
@@ -83,15 +81,15 @@ pub(super) fn judge(
             shot: setting.shot_ul,
             run: setting.run_min,
             dwell: setting.dwell_min,
+            enters_soon: at.enters_soon,
+            lowest_fill: found.fill.lowest_fill_reached,
             score: at.score,
         },
         applied_l_per_year: found.supply.applied_l_per_year,
         dripped_share: found.supply.dripped_share,
-        lowest_fill: found.fill.lowest_fill_reached,
         mean_fill: found.fill.mean_fill,
         never_reached: found.fill.never_reached,
         lock_risk: found.fill.lock_risk.unwrap_or(0.0),
-        after_wash_fill: found.fill.after_wash_fill,
     })))
 }
 

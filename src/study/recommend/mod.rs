@@ -19,7 +19,7 @@ mod sheet; // the set-up sheet
 mod sieve; // cheap exact tests, cheapest first
 mod station; // an oil at a place by a method: what does not depend on shot and timer
 
-pub use choices::{Choices, Limits};
+pub use choices::{Choices, Limits, OFFERS, offered};
 pub use rank::{Standing, ranking};
 pub use reason::{Reason, Refusal};
 pub use result::*;

@@ -2,8 +2,10 @@
 //!
 //! Closures of our own, offered and not imposed: every one goes through the same tests as the user's.
 
+use crate::lubrication::Lubrication;
 use crate::lubrication::coverage::{every_nth_worst_over, gcd};
 use crate::quantity::unit::MIN;
+use crate::quantity::{Field, Place, Row, Tree, Value};
 
 /// Doubt about a number of joints that was computed and not counted.
 const COUNT_DOUBT: i64 = 4;
@@ -47,6 +49,27 @@ pub(super) fn runs_and_dwells(turns: f64, patience: f64, tolerance: f64) -> (Vec
     }
     dwells.dedup();
     (vec![run], dwells)
+}
+
+impl Lubrication {
+    /// A method by its word, with the register's defaults; what a search replaces stands at one unit.
+    pub fn blank(word: &str) -> Option<Lubrication> {
+        let one = |keys: &[&str]| -> Tree {
+            let mut entries: Vec<(String, Tree)> = vec![("method".into(), Value::Text(word.into()).into())];
+            entries.extend(keys.iter().map(|key| (key.to_string(), Value::Number(1.0).into())));
+            Value::Table(entries).into()
+        };
+        let mut tree = match word {
+            "manual" => one(&["interval_h", "dose_ul"]),
+            "drip" | "timed_spray" => one(&["flow_ml_per_min"]),
+            "synchronised" => one(&["shot_ul"]),
+            _ => return None,
+        };
+        if word == "timed_spray" {
+            tree.put("timer.run_min", Value::Number(1.0).into()).ok()?;
+        }
+        Lubrication::read(&tree, &Place::root("lubrication"), &Row::BLANK).ok()
+    }
 }
 
 #[cfg(test)]

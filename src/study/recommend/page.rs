@@ -5,7 +5,7 @@ use crate::quantity::show::{self, escaped};
 use crate::quantity::{Field, Noun, Row, Tree, Word};
 
 /// The columns of the table of alternatives.
-const COLUMNS: [&str; 12] = [
+const COLUMNS: [&str; 14] = [
     "rank",
     "total_per_year",
     "set_up.oil",
@@ -13,6 +13,8 @@ const COLUMNS: [&str; 12] = [
     "set_up.every_nth",
     "set_up.run_min",
     "set_up.dwell_min",
+    "set_up.application_section",
+    "set_up.application_position",
     "worst_wait_h",
     "lowest_fill_reached",
     "overflow_share",
@@ -131,6 +133,33 @@ fn table(alternatives: &[Alternative]) -> Vec<Vec<String>> {
     lines
 }
 
+/// The same with the heads in short lines, the last one above the numbers.
+fn stacked(lines: &[Vec<String>]) -> Vec<Vec<String>> {
+    let Some((heads, rest)) = lines.split_first() else { return Vec::new() };
+    let pieces = |head: &String| -> Vec<String> {
+        let mut pieces: Vec<String> = Vec::new();
+        for word in head.split_inclusive(['_', ' ']) {
+            match pieces.last_mut().filter(|last| last.chars().count() + word.chars().count() <= HEAD) {
+                Some(last) => last.push_str(word),
+                None => pieces.push(word.to_string()),
+            }
+        }
+        pieces
+    };
+    let stacks: Vec<Vec<String>> = heads.iter().map(pieces).collect();
+    let height = stacks.iter().map(Vec::len).max().unwrap_or(0);
+    let at = |stack: &Vec<String>, row: usize| {
+        row.checked_sub(height - stack.len()).map_or(String::new(), |i| stack[i].clone())
+    };
+    let mut all: Vec<Vec<String>> =
+        (0..height).map(|row| stacks.iter().map(|stack| at(stack, row)).collect()).collect();
+    all.extend_from_slice(rest);
+    all
+}
+
+/// Letters in a line of a head.
+const HEAD: usize = 12;
+
 /// Lines of a table under one another, numbers to the right.
 fn columns(lines: &[Vec<String>]) -> String {
     let width =
@@ -162,7 +191,7 @@ fn text(blocks: &[Block]) -> String {
                 };
                 rows.iter().map(line).collect()
             }
-            Block::Table(lines) => format!("\n{}", columns(lines)),
+            Block::Table(lines) => format!("\n{}", columns(&stacked(lines))),
             Block::List(title, items) if !items.is_empty() => {
                 format!("\n{title}\n{}", items.iter().map(|item| format!("  - {item}\n")).collect::<String>())
             }

@@ -24,21 +24,43 @@ pub struct Standing {
     pub run: f64,
     /// Pause of the timer.
     pub dwell: f64,
+    /// Whether the oil enters in half of the time that it has.
+    pub enters_soon: bool,
+    /// Lowest fill of the joints that are reached.
+    pub lowest_fill: f64,
     /// Score of the point, 0 to 1.
     pub score: f64,
 }
 
 impl Standing {
     /// Among set-ups as good as one another: the shortest longest wait, then the least overflow, the fewest starts, the
-    /// smallest n, shot, run and dwell, and the better point. Waits and overflows equal to six decimals are equal.
+    /// smallest n, shot, run and dwell; then the oil that enters in half of its time and leaves more in the joints, and the
+    /// better point. Waits, overflows and fills equal to six decimals are equal.
     fn by_handling(&self, other: &Standing) -> Ordering {
         let six = |value: f64| (value * 1e6).round();
+        let late = |s: &Standing| if s.enters_soon { 0.0 } else { 1.0 };
         let key = |s: &Standing| {
-            [six(s.worst_wait_h), six(s.overflow), s.starts, s.every as f64, s.shot, s.run, s.dwell, -s.score]
+            let setting = [s.starts, s.every as f64, s.shot, s.run, s.dwell];
+            let oil_and_place = [late(s), -six(s.lowest_fill), -s.score];
+            [six(s.worst_wait_h), six(s.overflow)].into_iter().chain(setting).chain(oil_and_place)
         };
-        let (a, b) = (key(self), key(other));
-        a.iter().zip(&b).map(|(a, b)| a.total_cmp(b)).find(|order| order.is_ne()).unwrap_or(Ordering::Equal)
+        let pairs = key(self).zip(key(other));
+        pairs.map(|(a, b)| a.total_cmp(&b)).find(|order| order.is_ne()).unwrap_or(Ordering::Equal)
     }
+}
+
+/// The least cost, and how many of the set-ups are as good.
+pub(super) fn as_good(standings: &[Standing]) -> (f64, usize) {
+    let least = least_cost(standings);
+    (least, standings.iter().filter(|s| near_to(least)(s)).count())
+}
+
+fn least_cost(standings: &[Standing]) -> f64 {
+    standings.iter().map(|s| s.cost).fold(f64::INFINITY, f64::min)
+}
+
+fn near_to(least: f64) -> impl Fn(&Standing) -> bool {
+    move |s| s.cost <= least + AS_GOOD * least.abs()
 }
 
 /// The order of the set-ups, best first, as positions in `standings`.
@@ -46,8 +68,7 @@ impl Standing {
 /// First those within 1 % of the least cost, in the order of handling; then the others by cost. Of equals the one that
 /// was offered first: the order depends on the offers alone.
 pub fn ranking(standings: &[Standing]) -> Vec<usize> {
-    let least = standings.iter().map(|s| s.cost).fold(f64::INFINITY, f64::min);
-    let near = |s: &Standing| s.cost <= least + AS_GOOD * least.abs();
+    let near = near_to(least_cost(standings));
     let mut order: Vec<usize> = (0..standings.len()).collect();
     order.sort_by(|&i, &j| {
         let (a, b) = (&standings[i], &standings[j]);
@@ -75,6 +96,8 @@ mod tests {
         shot: 5.0,
         run: 30.0,
         dwell: 60.0,
+        enters_soon: true,
+        lowest_fill: 0.5,
         score: 0.5,
     };
 
@@ -86,6 +109,13 @@ mod tests {
             Standing { cost: 101.1, worst_wait_h: 1.0, ..ONE },
         ];
         assert_eq!(ranking(&list), [1, 0, 2]);
+    }
+
+    #[test]
+    fn of_two_oils_the_one_that_enters_soon_and_stays_longer() {
+        let stays = Standing { lowest_fill: 0.7, ..ONE };
+        let slow = Standing { lowest_fill: 0.8, enters_soon: false, ..ONE };
+        assert_eq!(ranking(&[ONE, slow, stays]), [2, 0, 1]);
     }
 
     #[test]

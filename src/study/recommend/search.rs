@@ -3,7 +3,7 @@
 use super::choices::{Choices, KEEP};
 use super::grid::Grid;
 use super::judge::{Figures, Scratch, Verdict, judge};
-use super::rank::ranking;
+use super::rank::{as_good, ranking};
 use super::reason::{Reason, Refusal};
 use super::result::{Alternative, LineSetUp, Recommendation, Refused, Rejection};
 use super::sheet::sheet;
@@ -14,7 +14,7 @@ use crate::line::{Line, evaluate};
 use crate::lubrication::Lubrication;
 use crate::oil::Oil;
 use crate::quantity::show::brief;
-use crate::quantity::{Field, Place, Row, Side, Tree, Value, checked};
+use crate::quantity::{Side, checked};
 use crate::study::progress::{Progress, in_parallel};
 use std::borrow::Cow;
 
@@ -96,7 +96,7 @@ impl Found<'_> {
             feasible: best.is_some(),
             candidates: self.grid.len() as i64,
             feasible_candidates: kept.len() as i64,
-            why: why(&alternatives, kept.len(), self.grid.len(), &groups),
+            why: why(&alternatives, as_good(&standings), kept.len(), self.grid.len(), &groups),
             set_up,
             sheet,
             line,
@@ -160,7 +160,7 @@ impl Found<'_> {
             applied_l_per_year: figures.applied_l_per_year,
             dripped_share: figures.dripped_share,
             overflow_share: figures.standing.overflow,
-            lowest_fill_reached: figures.lowest_fill,
+            lowest_fill_reached: figures.standing.lowest_fill,
             mean_fill: figures.mean_fill,
             never_reached: figures.never_reached,
             worst_wait_h: figures.standing.worst_wait_h,
@@ -232,30 +232,9 @@ impl Rejection {
     }
 }
 
-impl Lubrication {
-    /// A method by its word, with the register's defaults; what a search replaces stands at one unit.
-    pub fn blank(word: &str) -> Option<Lubrication> {
-        let one = |keys: &[&str]| -> Tree {
-            let mut entries: Vec<(String, Tree)> = vec![("method".into(), Value::Text(word.into()).into())];
-            entries.extend(keys.iter().map(|key| (key.to_string(), Value::Number(1.0).into())));
-            Value::Table(entries).into()
-        };
-        let mut tree = match word {
-            "manual" => one(&["interval_h", "dose_ul"]),
-            "drip" | "timed_spray" => one(&["flow_ml_per_min"]),
-            "synchronised" => one(&["shot_ul"]),
-            _ => return None,
-        };
-        if word == "timed_spray" {
-            tree.put("timer.run_min", Value::Number(1.0).into()).ok()?;
-        }
-        Lubrication::read(&tree, &Place::root("lubrication"), &Row::BLANK).ok()
-    }
-}
-
 /// A set-up in a few words.
 pub(super) fn in_words(set_up: &LineSetUp) -> String {
-    let mut words = format!("{} µL of {}", brief(set_up.shot_ul), set_up.oil);
+    let mut words = format!("{}, {} µL of {}", set_up.method.replace('_', " "), brief(set_up.shot_ul), set_up.oil);
     if set_up.every_nth > 1 {
         words += &format!(", one joint in {}", set_up.every_nth);
     }
@@ -282,14 +261,18 @@ pub(super) fn label(oil: &Oil) -> Cow<'static, str> {
 }
 
 /// Why the first of the alternatives is first; why there is none.
-fn why(alternatives: &[Alternative], kept: usize, all: usize, refused: &[Refused]) -> Vec<Cow<'static, str>> {
+fn why(
+    alternatives: &[Alternative],
+    (least, near): (f64, usize),
+    kept: usize,
+    all: usize,
+    refused: &[Refused],
+) -> Vec<Cow<'static, str>> {
     let Some(best) = alternatives.first() else {
         let mut words = vec![format!("None of the {all} set-ups keeps every limit; nothing is recommended.")];
         words.extend(refused.iter().map(|r| format!("{} of them: {}. To change that: {}.", r.count, r.means, r.cure)));
         return words.into_iter().map(Cow::Owned).collect();
     };
-    let least = alternatives.iter().map(|a| a.total_per_year).fold(f64::INFINITY, f64::min);
-    let near = alternatives.iter().filter(|a| a.total_per_year <= 1.01 * least).count();
     let mut words = vec![format!(
         "{kept} of {all} set-ups keep every limit; this one costs {} a year, the least of them {}.",
         brief(best.total_per_year),
@@ -297,7 +280,7 @@ fn why(alternatives: &[Alternative], kept: usize, all: usize, refused: &[Refused
     )];
     if near > 1 {
         words.push(format!(
-            "{near} of the listed ones cost the same within 1 %: of these it has the shortest longest wait, {} running hours \
+            "{near} of them cost the same within 1 %: of these it has the shortest longest wait, {} running hours \
              (then least overflow, fewest starts, smallest n and shot).",
             brief(best.worst_wait_h)
         ));

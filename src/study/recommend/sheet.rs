@@ -144,7 +144,7 @@ fn checks(set_up: &LineSetUp, found: &Evaluation) -> Vec<Word> {
     let mut list =
         vec!["Lock out the drive before anything is fitted or touched; the plant's procedure decides.".to_string()];
     let counted = if kinematics.joints_counted { "counted" } else { "only computed: count them past a paint mark" };
-    if set_up.method == "synchronised" {
+    if set_up.every_nth > 1 {
         list.push(format!(
             "The loop has {} joints ({counted}). One joint in {} reaches all of them only if the two have no factor in common.",
             kinematics.joints, set_up.every_nth
@@ -160,7 +160,9 @@ fn checks(set_up: &LineSetUp, found: &Evaluation) -> Vec<Word> {
             brief(CAUGHT * set_up.shot_ul)
         ));
     } else if let Some(flow) = set_up.flow_ml_per_min {
-        list.push(format!("Catch one nozzle for a minute in a measuring glass: {} mL.", brief(flow)));
+        list.push(format!("Catch one nozzle for a minute in a measuring glass: {} mL. A nozzle made for more only drips at that: then offer larger shots.",
+            brief(flow)
+        ));
     }
     if let (Some(run), Some(dwell)) = (set_up.run_min, set_up.dwell_min) {
         list.push(format!(

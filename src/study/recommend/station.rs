@@ -32,6 +32,8 @@ pub(super) struct Station {
     pub landed: f64,
     /// Whether the joints were counted.
     pub counted: bool,
+    /// Whether the oil enters in half of the time that it has.
+    pub enters_soon: bool,
     /// Viscosity of the oil at the mean temperature of the chain, Pa s.
     pub running_viscosity: f64,
 }
@@ -55,6 +57,7 @@ impl Station {
             patience: f64::INFINITY,
             landed: 0.0,
             counted: false,
+            enters_soon: false,
             running_viscosity: f64::NAN,
         };
         *station.points() = points;
@@ -111,6 +114,7 @@ impl Station {
         self.score = fill.application_score.unwrap_or(0.0);
         self.patience = longest_wait(si.fill.floor, fill.loss_rate);
         self.counted = full.kinematics.joints_counted;
+        self.enters_soon = fill.viscosity_application <= 0.5 * fill.viscosity_most;
         let liquid: Liquid = si.oil.liquid()?;
         self.running_viscosity = liquid.dynamic_viscosity(full.kinematics.mean_c)?;
         let (capture, points, tolerance, zone) = match &si.lubrication {
