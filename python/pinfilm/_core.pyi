@@ -7742,8 +7742,8 @@ def simulate(line: Line, *, shifts: Sequence[Shift] | None = None, weeks: Suppor
     >>> import pinfilm
     >>> oven = pinfilm.examples.load("oven_now")
     >>> walked = pinfilm.simulate(oven, weeks=2)
-    >>> walked.never_reached == walked.never_reached_closed_form == 0.6
-    True
+    >>> round(walked.never_reached, 2), round(walked.never_reached_closed_form, 2)
+    (0.6, 0.6)
     """
 
 def single_present_value_factor(rate: Floats, years: Floats) -> FloatsOut:

@@ -57,7 +57,8 @@ fn studies_say_as_much_of_their_rows() {
     let mut computed = studies();
     computed.truncate(computed.len() - Shift::ROWS.len());
     let silent = |_: &str, row: &Row| {
-        (is_number(row) && (row.formula.is_empty() || row.source.is_empty())).then(|| "no formula or source".to_string())
+        (is_number(row) && (row.formula.is_empty() || row.source.is_empty()))
+            .then(|| "no formula or source".to_string())
     };
     none(complaints(computed, silent));
     for row in OFFERS {

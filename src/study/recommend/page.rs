@@ -113,8 +113,9 @@ fn table(alternatives: &[Alternative]) -> Vec<Vec<String>> {
     };
     let head = |path: &&str| {
         let name = path.trim_start_matches("set_up.");
-        match row_of(path).map(|row| row.unit.label).filter(|label| !label.is_empty()) {
-            Some(unit) => format!("{name} [{unit}]"),
+        // most names carry their unit
+        match row_of(path).map(|row| row.unit).filter(|unit| unit.endings.is_empty() && !unit.label.is_empty()) {
+            Some(unit) => format!("{name} [{}]", unit.label),
             None => name.to_string(),
         }
     };
