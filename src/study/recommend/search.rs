@@ -10,7 +10,7 @@ use super::sheet::sheet;
 use super::station::{Setting, Spot, Station, set};
 use crate::circuit::Section;
 use crate::error::{Code, Error, Result};
-use crate::line::{Line, evaluate};
+use crate::line::{Evaluation, Line, evaluate};
 use crate::lubrication::Lubrication;
 use crate::oil::Oil;
 use crate::quantity::show::brief;
@@ -92,11 +92,13 @@ impl Found<'_> {
             _ => None,
         };
         let (groups, rejections) = self.reasons(refused, keep);
+        let mut why = why(&alternatives, as_good(&standings), kept.len(), self.grid.len(), &groups);
+        why.extend(evaluation.as_ref().and_then(after_a_wash));
         Ok(Recommendation {
             feasible: best.is_some(),
             candidates: self.grid.len() as i64,
             feasible_candidates: kept.len() as i64,
-            why: why(&alternatives, as_good(&standings), kept.len(), self.grid.len(), &groups),
+            why,
             set_up,
             sheet,
             line,
@@ -297,6 +299,19 @@ fn why(
         ));
     }
     words.into_iter().map(Cow::Owned).collect()
+}
+
+/// A wash takes oil that no set-up can keep: said, where it leaves less than the floor.
+fn after_a_wash(found: &Evaluation) -> Option<Cow<'static, str>> {
+    let (left, floor) = (found.fill.after_wash_fill?, found.line.fill.floor);
+    (left < floor).then(|| {
+        Cow::Owned(format!(
+            "Right after a wash the joints hold {} on average, below the floor of {}, which is kept between washes only: \
+             start a run by hand after each wash.",
+            brief(left),
+            brief(floor)
+        ))
+    })
 }
 
 /// Every oil at every place by every method.
