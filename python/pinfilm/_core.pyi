@@ -7567,8 +7567,9 @@ def recommend(line: Line, shots_ul: Sequence[Scalar], oils: Sequence[Oil] | None
     >>> found = pinfilm.recommend(line, shots_ul=[4, 8, 16], run_min=[180], dwell_min=[540, 1620], every_nth=[8, 9])
     >>> found.feasible, found.set_up.every_nth, found.line.lubrication.every_nth
     (True, 9, 9)
+    >>> # an even loop and n = 8: refused at the surveyed place and at the best one
     >>> [(group.reason, group.count) for group in found.refused if group.reason == "joints_never_dosed"]
-    [('joints_never_dosed', 6)]
+    [('joints_never_dosed', 12)]
     """
 
 def register() -> list[dict[str, str]]:
