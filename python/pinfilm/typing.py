@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from typing import Any, Protocol, SupportsFloat, SupportsIndex, TypeAlias
 
-__all__ = ["Array", "Floats", "FloatsOut", "Quantity", "Scalar"]
+__all__ = ["Array", "Floats", "FloatsOut", "Progress", "Quantity", "Scalar"]
 
 
 class Quantity(Protocol):
@@ -34,3 +34,6 @@ Floats: TypeAlias = SupportsFloat | SupportsIndex | Quantity | Array | Sequence[
 
 FloatsOut: TypeAlias = Any
 """A float where all arguments were numbers, a labelled array where one had labels, else a NumPy array."""
+
+Progress: TypeAlias = Callable[[int, int], object]
+"""Called with how many of how many are done."""

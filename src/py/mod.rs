@@ -7,7 +7,9 @@
 //! | `errors` | the one error type as Python's exceptions |
 //! | `formulas` | formulas by name, over numbers and arrays |
 //! | `logs` | current logs: columns in, verdicts out |
+//! | `long` | long calls: threads, progress, Ctrl-C |
 //! | `nouns` | a Python class for every noun, made from its declaration |
+//! | `recommend` | `recommend`, `simulate` |
 //! | `verbs` | `evaluate`, `compare` and what can be asked of their results |
 
 mod border;
@@ -15,7 +17,9 @@ mod curves;
 mod errors;
 mod formulas;
 mod logs;
+mod long;
 mod nouns;
+mod recommend;
 mod verbs;
 
 use pyo3::prelude::*;
@@ -81,6 +85,10 @@ mod _core {
     use super::logs::{CurrentLog, LogWatch, oil_use, watch_many};
     #[pymodule_export]
     use super::nouns::classes::{
+        Alternative, LineSetUp, Recommendation, Refused, Rejection, SetUpSheet, Shift, SimulatedLine,
+    };
+    #[pymodule_export]
+    use super::nouns::classes::{
         AvoidedUse, BeforeAfter, Change, ChangePoints, Cleaning, LogNote, LogRow, LogRules, OilCheck, OilUse, Proof,
         PullChange, WatchAlarm, WatchReport, WatchStep,
     };
@@ -91,6 +99,8 @@ mod _core {
         Manual, Oil, OrbitEvent, RollerContact, RoundLoop, Savings, ShotRecord, Spray, Straight, Supply, SupplyState,
         Surface, Synchronised, Tension, Timer, Turn, TwoSprocket, Warning, Wear, WearState,
     };
+    #[pymodule_export]
+    use super::recommend::{recommend, simulate};
     #[pymodule_export]
     use super::verbs::{Explanation, compare, evaluate, joint_orbit, register, standards, version};
 

@@ -1,7 +1,7 @@
 //! A Python class for every noun, made from the same declaration as the Rust struct.
 
 use super::border::{Data, Given, Plain, Shown, to_tree};
-use crate::quantity::{Field, Noun, Tree, Value, show};
+use crate::quantity::{Field, Noun, Tree, Value};
 use pyo3::exceptions::PyTypeError;
 use pyo3::prelude::*;
 use pyo3::types::PyDict;
@@ -28,7 +28,10 @@ mod core {
     };
     pub use crate::oil::Oil;
     pub use crate::quantity::{Access, Named, Side, Word};
-    pub use crate::study::{Comparison, Savings};
+    pub use crate::study::{
+        Alternative, Comparison, LineSetUp, Reason, Recommendation, Refused, Rejection, Savings, SetUpSheet, Shift,
+        SimulatedLine,
+    };
     pub use crate::supply::{Inrush, Supply, SupplyState};
     pub use crate::wear::{Governs, Wear, WearState};
 }
@@ -55,6 +58,7 @@ shown_as_word!(
     LoggedAs,
     MeasuredAt,
     Plane,
+    Reason,
     Regime,
     Side,
     Support,
@@ -127,7 +131,7 @@ macro_rules! python_class {
         mod $name {
             #[allow(unused_imports)] // a noun of plain numbers names none of them
             use super::core::*;
-            use super::{Data, Given, Plain, Shown, built, changes, hash_of, show};
+            use super::{Data, Given, Plain, Shown, built, changes, hash_of};
             use crate::quantity::{Field, Noun, Tree};
             use pyo3::prelude::*;
             use pyo3::types::{PyDict, PyType};
@@ -184,8 +188,8 @@ macro_rules! python_class {
                     Ok(Self(super::core::$name::from_tree(&tree)?))
                 }
                 fn __repr__(&self) -> String { self.0.repr() }
-                fn __str__(&self) -> String { show::text_table(&self.0) }
-                fn _repr_html_(&self) -> String { show::html_table(&self.0) }
+                fn __str__(&self) -> String { self.0.as_text() }
+                fn _repr_html_(&self) -> String { self.0.as_html() }
                 fn __eq__(&self, other: &Bound<'_, PyAny>) -> bool {
                     other.cast::<Self>().is_ok_and(|other| other.get().0 == self.0)
                 }
@@ -318,6 +322,14 @@ crate::log::evidence::watch_alarm_noun!(python_class);
 crate::log::evidence::watch_report_noun!(python_class);
 crate::log::evidence::oil_check_noun!(python_class);
 crate::log::evidence::oil_use_noun!(python_class);
+crate::study::set_up_noun!(python_class);
+crate::study::alternative_noun!(python_class);
+crate::study::rejection_noun!(python_class);
+crate::study::refused_noun!(python_class);
+crate::study::sheet_noun!(python_class);
+crate::study::recommendation_noun!(python_class);
+crate::study::shift_noun!(python_class);
+crate::study::simulated_noun!(python_class);
 
 python_classes! {
     AvoidedUse::AvoidedUse, BeforeAfter::BeforeAfter, Change::Change, ChangePoints::ChangePoints, Cleaning::Cleaning,
@@ -332,6 +344,8 @@ python_classes! {
     Surface::Surface, Synchronised::Synchronised, Tension::Tension, Timer::Timer, Turn::Turn, Wear::Wear,
     WearState::WearState, RoundLoop::RoundLoop, ShotRecord::ShotRecord, FrictionCurve::FrictionCurve,
     ElongationCurve::ElongationCurve,
+    Alternative::Alternative, LineSetUp::LineSetUp, Recommendation::Recommendation,
+    Refused::Refused, Rejection::Rejection, SetUpSheet::SetUpSheet, Shift::Shift, SimulatedLine::SimulatedLine,
 }
 
 /// A straight or a turn.

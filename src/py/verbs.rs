@@ -300,6 +300,12 @@ pub fn register() -> Vec<std::collections::BTreeMap<&'static str, String>> {
     rows.retain(|(path, _)| !path.starts_with("proposed."));
     crate::line::JointOrbit::register("joint_orbit".into(), &crate::quantity::Row::BLANK, &mut rows);
     super::curves::register(&mut rows);
+    let mut found = Vec::new();
+    crate::study::Recommendation::register("recommendation".into(), &crate::quantity::Row::BLANK, &mut found);
+    crate::study::Shift::register("shift".into(), &crate::quantity::Row::BLANK, &mut found);
+    crate::study::SimulatedLine::register("simulation".into(), &crate::quantity::Row::BLANK, &mut found);
+    let repeated = ["recommendation.line.", "recommendation.evaluation."];
+    rows.extend(found.into_iter().filter(|(path, _)| !repeated.iter().any(|start| path.starts_with(start))));
     rows.into_iter()
         .chain(crate::log::evidence::register())
         .map(|(path, row)| {

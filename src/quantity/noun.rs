@@ -36,6 +36,16 @@ pub trait Noun: Field {
         }
         Self::from_tree(&tree)
     }
+
+    /// As people read it in a terminal. A noun with a page of its own has an inherent method of this name.
+    fn as_text(&self) -> String {
+        super::show::text_table(self)
+    }
+
+    /// As people read it in a notebook. A noun with a page of its own has an inherent method of this name.
+    fn as_html(&self) -> String {
+        super::show::html_table(self)
+    }
 }
 
 /// Refuses a table with a key that none of the rows has, naming the nearest that one of them has.

@@ -15,6 +15,8 @@ mod draws; // random numbers, distributions, correlation → rows of inputs
 mod indices; // Sobol indices: which input matters
 mod knapsack; // lines within a budget
 mod progress; // rows in parallel, chunk by chunk
+mod recommend; // which set-up to use, and why not the others
+mod simulate; // a line walked through its weeks, joint by joint
 mod spread; // outcomes → percentiles, probabilities, their errors
 
 pub use calibrate::*;
@@ -23,4 +25,6 @@ pub use draws::*;
 pub use indices::*;
 pub use knapsack::*;
 pub use progress::{CHUNK, Progress, in_parallel, unwatched};
+pub use recommend::*;
+pub use simulate::*;
 pub use spread::*;

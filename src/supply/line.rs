@@ -73,6 +73,15 @@ pub fn line_drop(segments: &[Segment], viscosity: f64, density: f64) -> Result<L
     Ok(drop)
 }
 
+/// Least bore (m) of a line of `length` (m) that loses at most `pressure` (Pa) at `flow` (m³/s) and stays laminar.
+///
+/// `viscosity` Pa s, `density` kg/m³. The inverse of [`line_resistance`] and [`reynolds_number`]: Hagen-Poiseuille.
+pub fn least_bore(length: f64, flow: f64, viscosity: f64, density: f64, pressure: f64) -> f64 {
+    let by_pressure = (line_resistance(length, 1.0, viscosity) * flow / pressure).sqrt().sqrt();
+    let by_flow = reynolds_number(flow, 1.0, density, viscosity) / LAMINAR_LIMIT;
+    by_pressure.max(by_flow)
+}
+
 /// Time (s) for a line, closed at one end, to fall from `pressure` to `reset_pressure` (Pa) at the other.
 ///
 /// `length`, `bore` m, `viscosity` Pa s; `bulk_modulus` of the oil Pa, `hose_compliance` of the wall 1/Pa (relative volume
@@ -104,6 +113,16 @@ mod tests {
         assert!((one.pressure / two.pressure - 1.0).abs() < 1e-15);
         assert_eq!(one.reynolds, two.reynolds);
         assert_eq!(line_drop(&[], 1.0, 900.0).unwrap().pressure, 0.0);
+    }
+
+    #[test]
+    fn the_least_bore_just_keeps_pressure_and_laminar_flow() {
+        let bore = least_bore(20.0, 1e-7, 1.66, 900.0, 5e5);
+        let drop = line_drop(&[Segment { length: 20.0, bore, flow: 1e-7 }], 1.66, 900.0).unwrap();
+        assert!((drop.pressure / 5e5 - 1.0).abs() < 1e-12);
+        let thin = least_bore(0.1, 1e-4, 1e-3, 1000.0, 5e5);
+        let at = |bore| line_drop(&[Segment { length: 0.1, bore, flow: 1e-4 }], 1e-3, 1000.0);
+        assert!(at(1.000001 * thin).is_ok() && at(0.999 * thin).is_err());
     }
 
     #[test]

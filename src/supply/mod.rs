@@ -14,8 +14,8 @@ mod survey;
 pub use cable::{Load, constant_power_load, loop_resistance, resistive_load, voltage_drop};
 pub use conductor::{Conductor, conductor_resistance, temperature_factor};
 pub use line::{
-    LAMINAR_LIMIT, LineDrop, Segment, entrance_length, line_drop, line_resistance, reynolds_number, vent_time,
-    wall_shear,
+    LAMINAR_LIMIT, LineDrop, Segment, entrance_length, least_bore, line_drop, line_resistance, reynolds_number,
+    vent_time, wall_shear,
 };
 pub use pump::{injector_time, outlet_pressure, outlet_use, reservoir_time};
 pub use result::*;

@@ -168,7 +168,7 @@ const LINES: &str = r#"{
 "pack": {"N": 210, "pitch": 0.01905, "v": 1.5, "j": {"d": 0.00572, "c": 6e-05, "Lj": 0.0154, "Dbo": 0.0082, "hg": 0.00025, "Lg": 0.005, "ecc": 1.0}, "T": [[2.667, 55.0]], "Trun": 55.0, "alphas": [17, 17, 17, 17], "Noack": 9.0, "ox": [1000.0, 100.0], "v40": 100.0, "v100": 11.2, "rho": 880.0, "air": 0.3, "wash": [0, 0], "R": 5, "D": 595, "shot": 1e-09, "capt": 0.5, "Tap": 55.0, "t_av": 600.0, "turn_r": 0.064, "hours": 6000}
 }"#;
 
-fn named(line: &str) -> Value {
+pub fn named(line: &str) -> Value {
     let lines: Value = serde_json::from_str(LINES).unwrap();
     lines[if line == "packing" { "pack" } else { line }].clone()
 }
@@ -181,7 +181,7 @@ const CUP: f64 = 23.0;
 const RING: f64 = 0.5;
 const PUMPED: (f64, f64, f64) = (5e-4, 0.5, 0.1);
 const SOLIDS: (f64, f64) = (0.002, 0.05);
-const GAPS: f64 = 2.0;
+pub const GAPS: f64 = 2.0;
 
 /// Viscosity (Pa s) by ASTM D341 with v + 0.7 through 40 and 100 °C, at constant density, as these cases have it.
 fn viscosity(d: &Value, celsius: f64) -> f64 {
@@ -192,18 +192,18 @@ fn viscosity(d: &Value, celsius: f64) -> f64 {
     (10f64.powf(10f64.powf(zz)) - 0.7) * 1e-6 * number(d, "rho")
 }
 
-struct Line {
-    entry: JointEntry,
-    capacity: loss::Capacity,
-    losses: Losses,
-    circuit: f64,
-    joints: f64,
-    applied: f64,
-    running: f64,
-    years: f64,
+pub struct Line {
+    pub entry: JointEntry,
+    pub capacity: loss::Capacity,
+    pub losses: Losses,
+    pub circuit: f64,
+    pub joints: f64,
+    pub applied: f64,
+    pub running: f64,
+    pub years: f64,
 }
 
-fn build(d: &Value) -> Line {
+pub fn build(d: &Value) -> Line {
     let j = &d["j"];
     let (rho, v) = (number(d, "rho"), number(d, "v"));
     let contact = CONTACT.to_radians();

@@ -17,7 +17,9 @@ mod fill;
 mod film;
 mod line;
 mod oil;
+mod recommend;
 mod reference;
+mod simulator;
 mod study;
 mod supply;
 #[path = "../support/walk.rs"]
@@ -102,7 +104,7 @@ fn joint_and_film() {
 
 #[test]
 fn lubrication_and_supply() {
-    cases(include_str!("../data/cases-lubrication.json"), &[coverage::ours, fill::ours, supply::ours]);
+    cases(include_str!("../data/cases-lubrication.json"), &[coverage::ours, fill::ours, supply::ours, recommend::ours]);
 }
 
 #[test]

@@ -4,7 +4,7 @@
 use pinfilm::line::{Evaluation, Line};
 use pinfilm::log::evidence;
 use pinfilm::quantity::{Class, Noun, Row, unit};
-use pinfilm::study::Comparison;
+use pinfilm::study::{Comparison, OFFERS, Recommendation, Shift, SimulatedLine};
 use std::collections::{BTreeMap, BTreeSet};
 
 type Rows = Vec<(String, &'static Row)>;
@@ -47,6 +47,36 @@ fn none(complaints: Vec<String>) {
 
 fn complaints(rows: Rows, wrong: impl Fn(&str, &Row) -> Option<String>) -> Vec<String> {
     rows.iter().filter_map(|(path, row)| wrong(path, row).map(|why| format!("{path}: {why}"))).collect()
+}
+
+/// Rows of the recommendation and of the simulation, without the line and evaluation that they hold.
+fn studies() -> Rows {
+    let mut rows = rows_of::<Recommendation>();
+    rows.retain(|(path, _)| !path.starts_with("line.") && !path.starts_with("evaluation."));
+    rows.extend(rows_of::<SimulatedLine>());
+    rows.extend(rows_of::<Shift>());
+    rows
+}
+
+#[test]
+fn studies_say_as_much_of_their_rows() {
+    let wrong = |_: &str, row: &Row| {
+        let named = row.unit.is_carried_by(row.name);
+        let missing = row.means.trim().is_empty() || !named;
+        missing.then(|| format!("{} means {:?}, unit {}", row.name, row.means, row.unit.label))
+    };
+    none(complaints(studies(), wrong));
+    // shifts are inputs; every number of the others is computed or repeated, and says how
+    let mut computed = studies();
+    computed.truncate(computed.len() - Shift::ROWS.len());
+    let silent = |_: &str, row: &Row| {
+        (is_number(row) && (row.formula.is_empty() || row.source.is_empty()))
+            .then(|| "no formula or source".to_string())
+    };
+    none(complaints(computed, silent));
+    for row in OFFERS {
+        assert!(row.unit.is_carried_by(row.name) && !row.means.is_empty(), "{}", row.name);
+    }
 }
 
 #[test]

@@ -38,7 +38,7 @@ pub use counter::{
 pub use gaps::{Gap, three_gaps};
 pub use lock::{LockTime, lock_risk, lock_time};
 pub use manual::ManualRounds;
-pub use simulate::{Clock, Segment, Simulated, Simulation, observe, simulate};
+pub use simulate::{Clock, Segment, Simulated, Simulation, observe, simulate, simulate_while};
 pub use timer::{
     LONGEST_TICKS, Pattern, PointsCoverage, Slater, TICKS_PER_SECOND, Timer, TimerCoverage, Wait, coverage_of_points,
     gcd, never_reached_of_points, reached_joints, reached_joints_of_points, ticks,

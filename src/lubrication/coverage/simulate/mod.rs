@@ -66,10 +66,15 @@ pub struct Simulated {
     pub longest_wait: f64,
     /// The longest running time between two shots at the same joint, s.
     pub longest_running_wait: f64,
+    /// The longest time that each joint was without oil by the wall clock, s: between two shots, from the start to its
+    /// first, from its last to the end.
+    pub longest_dry: Vec<f64>,
     /// Time the applicator delivered onto a standing chain, s: a wall clock without an interlock.
     pub standing_run: f64,
     /// Time of runs lost because the chain stood and the interlock held the applicator, s: a wall clock only.
     pub lost_run: f64,
+    /// Time of runs while the chain moved, s.
+    pub moving_run: f64,
     /// Travel in circuits.
     pub circuits: f64,
     /// Running time, s.
@@ -85,11 +90,29 @@ pub struct Simulated {
 ///
 /// [`Timer::coverage`]: super::Timer::coverage
 pub fn simulate(line: &Simulation) -> Result<Simulated> {
-    observe(line, &mut |_, _| {})
+    walk(line, &mut |_, _| {}, &mut |_| true)
 }
 
 /// [`simulate`], and tells `on_shot` of every shot as it falls: the joint, and the running time, s.
 pub fn observe(line: &Simulation, on_shot: &mut dyn FnMut(usize, f64)) -> Result<Simulated> {
+    walk(line, on_shot, &mut |_| true)
+}
+
+/// [`simulate`], asking now and then whether to go on; told is the share of the time that is done.
+///
+/// Error `stopped` where the answer is no.
+pub fn simulate_while(line: &Simulation, go_on: &mut dyn FnMut(f64) -> bool) -> Result<Simulated> {
+    walk(line, &mut |_, _| {}, go_on)
+}
+
+/// Passages between two questions whether to go on: some milliseconds.
+const ASK_EVERY: u64 = 1 << 17;
+
+fn walk(
+    line: &Simulation,
+    on_shot: &mut dyn FnMut(usize, f64),
+    go_on: &mut dyn FnMut(f64) -> bool,
+) -> Result<Simulated> {
     let clock = Phase::of(line)?;
     let spacing = line.loop_length / line.joints as f64;
     let travel_in_all: f64 = line.segments.iter().map(|s| s.speed * s.duration).sum();
@@ -104,7 +127,7 @@ pub fn observe(line: &Simulation, on_shot: &mut dyn FnMut(usize, f64)) -> Result
     let mut joints = Joints::new(line.joints);
     let mut counter = Counter::of(line);
     let (mut wall, mut running, mut travel) = (0.0, 0.0, 0.0);
-    let (mut standing_run, mut next) = (0.0, 0_u64);
+    let (mut standing_run, mut moving_run, mut next) = (0.0, 0.0, 0_u64);
     for segment in line.segments {
         if segment.speed > 0.0 {
             let end = travel + segment.speed * segment.duration;
@@ -118,7 +141,13 @@ pub fn observe(line: &Simulation, on_shot: &mut dyn FnMut(usize, f64)) -> Result
                     joints.shoot(next, wall, running);
                 }
                 next += 1;
+                if next.is_multiple_of(ASK_EVERY) && !go_on(next as f64 * spacing / travel_in_all) {
+                    let message = "the simulation was stopped before its end; nothing of it was kept";
+                    return Err(Error::new(Code::Stopped, "progress", message));
+                }
             }
+            let now = if line.clock == Clock::Wall { wall } else { running };
+            moving_run += clock.run_until(now + segment.duration) - clock.run_until(now);
             travel = end;
             running += segment.duration;
         } else if line.clock == Clock::Wall {
@@ -127,6 +156,7 @@ pub fn observe(line: &Simulation, on_shot: &mut dyn FnMut(usize, f64)) -> Result
         wall += segment.duration;
     }
     let (standing_run, lost_run) = if line.interlocked { (0.0, standing_run) } else { (standing_run, 0.0) };
+    joints.close(wall);
     Ok(Simulated {
         hits: joints.shots.iter().map(|&shots| u64::from(shots)).sum(),
         never: joints.shots.iter().filter(|&&shots| shots == 0).count(),
@@ -134,7 +164,9 @@ pub fn observe(line: &Simulation, on_shot: &mut dyn FnMut(usize, f64)) -> Result
         waits: joints.waits.into_iter().collect(),
         longest_wait: joints.longest_wall,
         longest_running_wait: joints.longest_running,
+        longest_dry: joints.longest_dry,
         standing_run,
+        moving_run,
         lost_run,
         circuits: travel / line.loop_length,
         running,

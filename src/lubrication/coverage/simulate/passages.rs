@@ -71,6 +71,8 @@ pub struct Joints {
     pub waits: BTreeMap<u64, u64>,
     pub longest_wall: f64,
     pub longest_running: f64,
+    /// Longest time without oil of each joint by the wall clock, s.
+    pub longest_dry: Vec<f64>,
     last: Vec<Option<(u64, f64, f64)>>,
 }
 
@@ -82,6 +84,7 @@ impl Joints {
             waits: BTreeMap::new(),
             longest_wall: 0.0,
             longest_running: 0.0,
+            longest_dry: vec![0.0; joints],
         }
     }
 
@@ -89,10 +92,19 @@ impl Joints {
         let joints = self.shots.len() as u64;
         let (joint, circuit) = ((passage % joints) as usize, passage / joints);
         self.shots[joint] += 1;
+        let dry_since = self.last[joint].map_or(0.0, |(_, wall, _)| wall);
+        self.longest_dry[joint] = self.longest_dry[joint].max(wall - dry_since);
         if let Some((before, wall_before, running_before)) = self.last[joint].replace((circuit, wall, running)) {
             *self.waits.entry(circuit - before).or_insert(0) += 1;
             self.longest_wall = self.longest_wall.max(wall - wall_before);
             self.longest_running = self.longest_running.max(running - running_before);
+        }
+    }
+
+    /// The end of the simulation, at `wall` s: also the time since its last shot counts for each joint.
+    pub fn close(&mut self, wall: f64) {
+        for (dry, last) in self.longest_dry.iter_mut().zip(&self.last) {
+            *dry = dry.max(wall - last.map_or(0.0, |(_, at, _)| at));
         }
     }
 }
