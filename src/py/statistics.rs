@@ -12,6 +12,9 @@ use crate::quantity::{Field, Place, Row, Value};
 use numpy::{PyArray1, PyReadonlyArray1};
 use pyo3::prelude::*;
 
+/// A column of numbers for Python.
+type Column<'py> = Bound<'py, PyArray1<f64>>;
+
 /// A column of finite numbers, `least` or more.
 fn finite(py: Python<'_>, name: &'static str, given: &Anything<'_>, least: usize) -> PyResult<Vec<f64>> {
     let array = reading(py)?.call_method1("numbers", (&given.0, name, ""))?;
@@ -318,7 +321,7 @@ pub fn cusum<'py>(
     target: f64,
     k: f64,
     h: f64,
-) -> PyResult<(Bound<'py, PyArray1<f64>>, Bound<'py, PyArray1<f64>>, Vec<usize>)> {
+) -> PyResult<(Column<'py>, Column<'py>, Vec<usize>)> {
     let values = finite(py, "values", &values, 1)?;
     let k = inside("k", k, k >= 0.0, "0 or more")?;
     let h = inside("h", h, h > 0.0, "above 0")?;
