@@ -140,7 +140,7 @@ impl CurrentLog {
         let verdict = told.verdict();
         let span = [series.day(0), series.zone.text(moment.from), series.day(total - 1)];
         let sentence = told.sentence(verdict, &series, &span, asked.confidence, needed, wanted);
-        let witness = known.as_ref().map(|known| Witness::of(known));
+        let witness = known.as_ref().map(Witness::of);
         let pct = |share: f64| PCT.from_si(share);
         let (level_before_a, level_before_kw) = self.logged.shared(found.before);
         let (difference_a, difference_kw) = self.logged.shared(found.difference);
