@@ -138,7 +138,7 @@ impl<'a> Words<'a> {
         }
         if here.known.start != start {
             let [first, second] = here.halves;
-            let mut new = Crossed { start, end: 0.0, totals: Totals { lowest: totals.lowest, ..Totals::NONE } };
+            let mut new = Crossed { start, end: 0.0, totals: Totals::NONE };
             new.end = if level == 0 {
                 self.walk.blocks[word].cross_capped_or_dry(start, &mut new.totals)
             } else {
