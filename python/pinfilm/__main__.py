@@ -1,4 +1,4 @@
-"""Evaluate a survey, or one of the invented demo lines, and print what matters.
+"""Evaluate a survey, a table of lines, or one of the invented demo lines, and print what matters.
 
 Exit codes: 0 done, 1 a survey that cannot be read or computed, 2 wrong usage.
 """
@@ -17,7 +17,8 @@ from pathlib import Path
 
 from . import examples
 from ._core import Caution, Comparison, Evaluation, Line, Warning, compare, evaluate
-from .errors import PinfilmError, PinfilmRangeWarning
+from .errors import PinfilmError, PinfilmRangeWarning, PinfilmTableWarning
+from .files import evaluate_file
 
 WIDTH = 100
 
@@ -124,15 +125,55 @@ def arguments(given: list[str] | None) -> argparse.Namespace:
     study.add_argument("proposed", type=Path, nargs="?", help="survey of the line as proposed (TOML)")
     for command in (demo, study):
         command.add_argument("--json", action="store_true", help="print everything as JSON")
+    many = commands.add_parser("table", help="many lines: a Parquet or CSV file in, a Parquet file out")
+    many.add_argument("source", type=Path, metavar="IN", help="one line a row, columns named as a survey names its values")
+    many.add_argument("target", type=Path, metavar="OUT", help="Parquet file; a run that was cut off is taken up again")
+    many.add_argument("--compare", action="store_true", help="compare the columns now.… and proposed.… of each row")
+    many.add_argument("--defaults", type=Path, metavar="SURVEY", help="survey that holds where no cell says otherwise")
+    many.add_argument("--outputs", nargs="+", metavar="PATH", help="results, such as drive.current_a")
+    many.add_argument("--units", nargs="+", metavar="COLUMN=UNIT", default=[], help="such as duty.ambient_c=degF")
+    many.add_argument("--threads", type=int, help="threads (all processors if not given)")
     options = parser.parse_args(given)
+    if options.command == "table" and not all("=" in pair for pair in options.units):
+        many.error("units are given as COLUMN=UNIT")
     if options.command == "demo" and options.name not in demos:
         demo.error(f"there is no demo line {options.name!r}; there are {', '.join(demos)}")
     return options
 
 
+def many_lines(options: argparse.Namespace) -> int:
+    """Evaluate a file of lines, and print what became of its rows and columns."""
+    warnings.simplefilter("ignore", PinfilmTableWarning)  # printed below
+    try:
+        done = evaluate_file(
+            options.source,
+            options.target,
+            outputs=options.outputs,
+            compare=options.compare,
+            threads=options.threads,
+            defaults=None if options.defaults is None else Line.from_toml(options.defaults),
+            units=dict(pair.split("=", 1) for pair in options.units) or None,
+        )
+    except ImportError as error:
+        print(f"tables in files need pyarrow: install pinfilm[table] ({error})", file=sys.stderr)
+        return 1
+    except (PinfilmError, OSError, UnicodeDecodeError) as error:
+        print(f"{options.source}: {error}", file=sys.stderr)
+        return 1
+    counts = ", ".join(f"{count} {status}" for status, count in sorted(done.status_counts.items()))
+    print(f"{done.target}: {done.rows} rows ({counts or 'none'}); {done.taken_up} of them from an earlier run")
+    for column, name in done.metadata["misspelt"].items():
+        print(f"not read: column {column!r}; did you mean {name!r}?")
+    print(f"defaults that held for every row: {len(done.metadata['defaults'])}; kept as they are: ", end="")
+    print(", ".join(done.metadata["kept"]) or "none")
+    return 0
+
+
 def main(given: list[str] | None = None) -> int:
     """Run the command and return its exit code."""
     options = arguments(given)
+    if options.command == "table":
+        return many_lines(options)
     warnings.simplefilter("ignore", PinfilmRangeWarning)  # they are printed with the result
     files: list[Path | str]
     if options.command == "demo":

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from typing import Any, Protocol, SupportsFloat, SupportsIndex, TypeAlias
 
-__all__ = ["Array", "Floats", "FloatsOut", "Quantity", "Scalar"]
+__all__ = ["Array", "ArrowStream", "Columns", "Floats", "FloatsOut", "Quantity", "Scalar"]
 
 
 class Quantity(Protocol):
@@ -25,6 +25,16 @@ class Array(Protocol):
     def __array__(self) -> Any:
         """Return a NumPy array."""
 
+
+class ArrowStream(Protocol):
+    """What hands over its columns by the Arrow C stream interface: pandas, polars, pyarrow, duckdb, our own tables."""
+
+    def __arrow_c_stream__(self, requested_schema: Any = None) -> Any:
+        """Return a capsule with the stream."""
+
+
+Columns: TypeAlias = ArrowStream | Mapping[str, Any]
+"""A table, or columns by name."""
 
 Scalar: TypeAlias = SupportsFloat | SupportsIndex | Quantity
 """A number, with or without a unit."""

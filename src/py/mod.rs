@@ -2,16 +2,22 @@
 //!
 //! | file | what it does |
 //! |---|---|
+//! | `arrow`, `columns` | columns across without a copy; tables of any origin |
 //! | `border` | values across: Python objects to survey data and back |
 //! | `errors` | the one error type as Python's exceptions |
 //! | `formulas` | formulas by name, over numbers and arrays |
 //! | `nouns` | a Python class for every noun, made from its declaration |
+//! | `ranking`, `tables` | which lines first; many lines at once |
 //! | `verbs` | `evaluate`, `compare` and what can be asked of their results |
 
+mod arrow;
 mod border;
+mod columns;
 mod errors;
 mod formulas;
 mod nouns;
+mod ranking;
+mod tables;
 mod verbs;
 
 use pyo3::prelude::*;
@@ -73,6 +79,10 @@ mod _core {
         Spray, Straight, Supply, SupplyState, Surface, Synchronised, Tension, Timer, Turn, TwoSprocket, Warning, Wear,
         WearState,
     };
+    #[pymodule_export]
+    use super::ranking::{Ranking, rank};
+    #[pymodule_export]
+    use super::tables::{Table, compare_table, evaluate_table};
     #[pymodule_export]
     use super::verbs::{Explanation, compare, evaluate, register, standards, version};
 
