@@ -57,16 +57,17 @@ def pair(name: str) -> tuple[Line, Line]:
     return load(f"{name}_now"), load(f"{name}_proposed")
 
 
-#: Chains of the invented lines: pitch, pin, bush bore, bush, length, roller, its bore, plate depth, mass, price of a metre.
+#: Chains of the invented lines: pitch, pin, bush bore, bush, length, roller, its bore, inner
+#: width, plate depth, mass, price of a metre.
 _CHAINS = (
-    (63.0, 10.0, 10.15, 15.0, 33.0, 36.0, 15.3, 31.0, 3.9, 61.0),
-    (100.0, 12.0, 12.2, 18.0, 37.0, 50.0, 18.4, 36.0, 6.3, 78.0),
-    (125.0, 15.0, 15.2, 21.0, 45.0, 60.0, 21.4, 41.0, 9.1, 104.0),
-    (160.0, 18.0, 18.25, 25.0, 52.0, 70.0, 25.5, 51.0, 13.4, 139.0),
+    (63.0, 10.0, 10.15, 15.0, 33.0, 36.0, 15.3, 24.0, 31.0, 3.9, 61.0),
+    (100.0, 12.0, 12.2, 18.0, 37.0, 50.0, 18.4, 28.0, 36.0, 6.3, 78.0),
+    (125.0, 15.0, 15.2, 21.0, 45.0, 60.0, 21.4, 34.0, 41.0, 9.1, 104.0),
+    (160.0, 18.0, 18.25, 25.0, 52.0, 70.0, 25.5, 40.0, 51.0, 13.4, 139.0),
 )
 _CHAIN_NAMES = (
     "pitch_mm", "pin_diameter_mm", "bush_bore_mm", "bush_diameter_mm", "joint_length_mm", "roller_diameter_mm",
-    "roller_bore_mm", "plate_depth_mm", "mass_kg_per_m",
+    "roller_bore_mm", "inner_width_mm", "plate_depth_mm", "mass_kg_per_m",
 )  # fmt: skip
 _MOTORS = (
     (0.55, 1.36, 1410.0, 0.79, 0.74),
@@ -114,7 +115,7 @@ def _line(draw: random.Random, number: int) -> dict[str, Any]:
     carried = round(draw.uniform(8.0, 60.0), 1)
     speed = round(draw.uniform(2.0, 18.0), 2)
     # a motor with some reserve over a quarter of the weight as pull
-    need = 9.81 * (carried + strands * chain[8]) * centre * 0.25 * speed / 60.0 / 1000.0
+    need = 9.81 * (carried + strands * chain[9]) * centre * 0.25 * speed / 60.0 / 1000.0
     motor = next((motor for motor in _MOTORS if motor[0] > 1.5 * need + 0.3), _MOTORS[-1])
     joints = 2 * round(2.0 * centre * 1000.0 / chain[0] / 2.0 + 6)
     labour, price = round(draw.uniform(38.0, 55.0), 0), round(draw.uniform(9.0, 16.0), 1)
@@ -155,7 +156,7 @@ def _line(draw: random.Random, number: int) -> dict[str, Any]:
         "costs.energy_price_per_kwh": 0.18,
         "costs.labour_rate_per_h": labour,
         "costs.downtime_cost_per_h": round(draw.choice((60.0, 150.0, 400.0)), 0),
-        "costs.chain_price_per_m": chain[9],
+        "costs.chain_price_per_m": chain[10],
         "costs.fit_h": round(4.0 + 0.3 * centre, 1),
         "costs.fit_downtime_h": round(3.0 + 0.15 * centre, 1),
         "now.costs.hours_per_application": round(0.2 + 0.02 * centre, 2),
