@@ -1,4 +1,4 @@
-"""Time and memory of tables: rows a second by threads, peak memory, against a row-wise pandas ``apply`` of the single call.
+"""Time and memory of tables: rows a second by threads, peak memory, against a row-wise pandas ``apply``.
 
 Run in an environment with a release build of pinfilm, pandas and pyarrow, on a machine that does nothing else:
 ``python benches/table.py [ROWS]`` (100,000 without it).
@@ -56,10 +56,15 @@ def main() -> None:
     frame = pd.DataFrame({"row": range(few)})
     lines = [found.line(row) if found["status"][row] != "error" else None for row in range(few)]
     single, _ = seconds(
-        lambda: frame.apply(lambda r: None if lines[r["row"]] is None else pinfilm.evaluate(lines[r["row"]]).to_dict(), axis=1)
+        lambda: frame.apply(
+            lambda r: None if lines[r["row"]] is None else pinfilm.evaluate(lines[r["row"]]).to_dict(), axis=1
+        )
     )
     building, _ = seconds(lambda: [found.line(row) for row in range(few) if lines[row] is not None])
-    print(f"pandas apply of evaluate and to_dict: {single / few * 1e6:.0f} us a row, {building / few * 1e6:.0f} us to build its line")
+    print(
+        f"pandas apply of evaluate and to_dict: {single / few * 1e6:.0f} us a row, "
+        f"{building / few * 1e6:.0f} us to build its line"
+    )
     print(f"against it, lines built already: {single / few / (times[2] / rows):.0f} times faster with 2 threads")
 
 

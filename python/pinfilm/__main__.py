@@ -126,7 +126,9 @@ def arguments(given: list[str] | None) -> argparse.Namespace:
     for command in (demo, study):
         command.add_argument("--json", action="store_true", help="print everything as JSON")
     many = commands.add_parser("table", help="many lines: a Parquet or CSV file in, a Parquet file out")
-    many.add_argument("source", type=Path, metavar="IN", help="one line a row, columns named as a survey names its values")
+    many.add_argument(
+        "source", type=Path, metavar="IN", help="one line a row, columns named as a survey names its values"
+    )
     many.add_argument("target", type=Path, metavar="OUT", help="Parquet file; a run that was cut off is taken up again")
     many.add_argument("--compare", action="store_true", help="compare the columns now.… and proposed.… of each row")
     many.add_argument("--defaults", type=Path, metavar="SURVEY", help="survey that holds where no cell says otherwise")

@@ -34,7 +34,9 @@ def bar(label: str) -> Report:
         if total:
             filled = 30 * done // total
             left = (total - done) / max(speed, 1e-9)
-            text = f"{'█' * filled}{'·' * (30 - filled)} {done / total:4.0%} {done:,} of {total:,} rows, {left:.0f} s left"
+            text = (
+                f"{'█' * filled}{'·' * (30 - filled)} {done / total:4.0%} {done:,} of {total:,} rows, {left:.0f} s left"
+            )
         else:
             text = f"{done:,} rows, {speed:,.0f} a second"
         print(f"\r{label} {text}   ", end="\n" if ended else "", file=sys.stderr, flush=True)

@@ -5,7 +5,15 @@ Every error is a :class:`PinfilmError`; the subclasses also derive from the buil
 
 from __future__ import annotations
 
-__all__ = ["ConvergenceError", "InputError", "PinfilmError", "PinfilmRangeWarning", "PinfilmTableWarning", "TableError", "UnitError"]
+__all__ = [
+    "ConvergenceError",
+    "InputError",
+    "PinfilmError",
+    "PinfilmRangeWarning",
+    "PinfilmTableWarning",
+    "TableError",
+    "UnitError",
+]
 
 
 class PinfilmError(Exception):

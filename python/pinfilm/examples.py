@@ -92,8 +92,9 @@ def lines(count: int = 20_000, seed: int = 7) -> dict[str, list[Any]]:
     Returns
     -------
     dict of str to list
-        Columns for `compare_table`: ``asset`` and ``hall`` of the plant's own, values that hold for both lines, and values
-        with the prefixes ``now.`` and ``proposed.``. About one row in two hundred has a defect that a survey could have.
+        Columns for `compare_table`: ``asset`` and ``hall`` of the plant's own, values that hold for both lines, and
+        values with the prefixes ``now.`` and ``proposed.``. About one row in two hundred has a defect that a survey could
+        have.
 
     Examples
     --------
@@ -170,7 +171,12 @@ def _line(draw: random.Random, number: int) -> dict[str, Any]:
     }
     if draw.random() < 0.005:
         name, value = draw.choice(
-            (("duty.speed_m_per_min", None), ("duty.ambient_c", 310.0), ("oil.iso_vg", 200), ("circuit.take_up_n", None))
+            (
+                ("duty.speed_m_per_min", None),
+                ("duty.ambient_c", 310.0),
+                ("oil.iso_vg", 200),
+                ("circuit.take_up_n", None),
+            )
         )
         row[name] = value
     return row

@@ -1,8 +1,8 @@
 """Tables in files, larger than memory: Parquet or CSV in, Parquet out, taken up again where a run was cut off.
 
-pyarrow reads and stores; the core computes. A run writes its finished parts beside the target, each under its final name
-only once it is whole on the disk, and joins them at the end. Whatever ends a run (a kill, a full disk, a power cut), the
-same call takes it up after the last finished part, and the file comes out with the same bytes.
+pyarrow reads and stores; the core computes. A run writes its finished parts beside the target, each under its final
+name only once it is whole on the disk, and joins them at the end. Whatever ends a run (a kill, a full disk, a power
+cut), the same call takes it up after the last finished part, and the file comes out with the same bytes.
 """
 
 from __future__ import annotations
@@ -59,7 +59,7 @@ def evaluate_file(
     part_rows: int = PART_ROWS,
     resume: bool = True,
 ) -> FileRun:
-    """Evaluate the lines of a file, part by part, into a Parquet file.
+    r"""Evaluate the lines of a file, part by part, into a Parquet file.
 
     Parameters
     ----------
@@ -70,7 +70,7 @@ def evaluate_file(
     outputs, threads, defaults, units
         As in `evaluate_table`.
     progress : callable or bool, optional
-        Called with rows done and rows in all (0 where unknown); without it a bar where somebody watches; False: nothing.
+        Called with rows done and rows in all (0 where unknown); without it a bar where somebody watches; False: none.
     part_rows : int
         Rows of a part and of a row group of the target; what memory a run needs grows with it.
     resume : bool
@@ -84,8 +84,8 @@ def evaluate_file(
     Raises
     ------
     TableError
-        If the source cannot be read as a table, is no table of lines, or changed since the run that is to be taken up; if
-        the target cannot be written. Finished parts are kept.
+        If the source cannot be read as a table, is no table of lines, or changed since the run that is to be taken up;
+        if the target cannot be written. Finished parts are kept.
 
     Notes
     -----
@@ -255,8 +255,8 @@ class _Parts:
             differs = ", ".join(key for key in asked if before.get(key) != asked[key])
             if differs:
                 text = (
-                    f"{self.folder} holds the parts of another run ({differs} differs): finish that one with the call that "
-                    "began it, or throw it away with resume=False"
+                    f"{self.folder} holds the parts of another run ({differs} differs): finish that one with the call "
+                    "that began it, or throw it away with resume=False"
                 )
                 raise TableError(text, "file", "target", text=str(self.folder))
         else:

@@ -1,7 +1,7 @@
 """Many lines on many machines: one stateless function from Arrow to Arrow, and what Dask needs to run it.
 
-`evaluate_arrow` keeps nothing between calls and gives the same rows however a table is cut, so any engine that maps over
-Arrow data can run it, and may run a piece again where a worker was lost:
+`evaluate_arrow` keeps nothing between calls and gives the same rows however a table is cut, so any engine that maps
+over Arrow data can run it, and may run a piece again where a worker was lost:
 
 - Spark: ``frame.mapInArrow(functools.partial(pinfilm.scale.evaluate_batches, defaults=line), schema)``
 - Ray Data: ``data.map_batches(pinfilm.scale.evaluate_arrow, batch_format="pyarrow")``

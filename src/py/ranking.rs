@@ -34,7 +34,11 @@ pub struct Ranking {
 #[pymethods]
 impl Ranking {
     fn __repr__(&self) -> String {
-        let end = if self.exact { "no choice is worth more".into() } else { format!("none is worth more than {:.2}", self.bound) };
+        let end = if self.exact {
+            "no choice is worth more".into()
+        } else {
+            format!("none is worth more than {:.2}", self.bound)
+        };
         format!(
             "<Ranking: {} of {} lines, worth {:.2} for {:.2}; {end}; {} left out>",
             self.rows.len(),
@@ -103,7 +107,8 @@ pub fn rank(
             *value = sum.map(|sum| sum / draws.len().max(1) as f64);
         }
     }
-    let usable = |row: &usize| matches!((values[*row], costs[*row]), (Some(v), Some(c)) if v.is_finite() && c.is_finite());
+    let usable =
+        |row: &usize| matches!((values[*row], costs[*row]), (Some(v), Some(c)) if v.is_finite() && c.is_finite());
     let (inside, left_out): (Vec<usize>, Vec<usize>) = (0..costs.len()).partition(usable);
     let of = |from: &[Option<f64>]| inside.iter().filter_map(|row| from[*row]).collect::<Vec<f64>>();
     let (value_in, cost_in) = (of(&values), of(&costs));
@@ -191,7 +196,10 @@ fn drawn(draws: &TableLike<'_>, value: &str, rows: usize) -> PyResult<Vec<Vec<Op
         let place = draw.and_then(|draw| numbers.binary_search_by(|known| known.total_cmp(&draw)).ok());
         let at = row.filter(|row| *row >= 0.0 && *row < rows as f64 && row.fract() == 0.0).map(|row| row as usize);
         let (Some(place), Some(at)) = (place, at) else {
-            return Err(wrong(format!("draw {draw:?} of row {row:?}: a row is a number from 0 to {}", rows.saturating_sub(1))));
+            return Err(wrong(format!(
+                "draw {draw:?} of row {row:?}: a row is a number from 0 to {}",
+                rows.saturating_sub(1)
+            )));
         };
         found[place][at] = value;
     }

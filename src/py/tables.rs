@@ -192,7 +192,8 @@ fn to_python<'py>(py: Python<'py>, columns: &[&ArrayRef], data: &DataType) -> Py
             PyList::new(py, each.collect::<Vec<_>>())?.into_any()
         }
         DataType::Boolean => {
-            PyList::new(py, columns.iter().flat_map(|column| column.as_boolean().iter()).collect::<Vec<_>>())?.into_any()
+            PyList::new(py, columns.iter().flat_map(|column| column.as_boolean().iter()).collect::<Vec<_>>())?
+                .into_any()
         }
         _ => {
             let mut words: Vec<Option<String>> = Vec::new();
@@ -207,11 +208,7 @@ fn to_python<'py>(py: Python<'py>, columns: &[&ArrayRef], data: &DataType) -> Py
 }
 
 /// Values for all rows, as they were given.
-fn asked(
-    outputs: Option<Vec<String>>,
-    defaults: Option<&Bound<'_, PyAny>>,
-    separate: bool,
-) -> PyResult<Asked> {
+fn asked(outputs: Option<Vec<String>>, defaults: Option<&Bound<'_, PyAny>>, separate: bool) -> PyResult<Asked> {
     let mut asked = Asked { outputs, separate, ..Asked::default() };
     let Some(defaults) = defaults else { return Ok(asked) };
     if let Ok(line) = defaults.cast::<classes::Line>() {
@@ -223,7 +220,9 @@ fn asked(
     let mut rest: Vec<(String, Tree)> = changes::<Line>(Some(dict.into_any()), None)?;
     while let Some((path, tree)) = rest.pop() {
         match tree.value {
-            Value::Table(entries) => rest.extend(entries.into_iter().map(|(key, tree)| (format!("{path}.{key}"), tree))),
+            Value::Table(entries) => {
+                rest.extend(entries.into_iter().map(|(key, tree)| (format!("{path}.{key}"), tree)))
+            }
             _ => asked.given.push((path, tree)),
         }
     }
@@ -407,8 +406,12 @@ fn beside(now: &Columns, proposed: &Columns) -> PyResult<Columns> {
     let count = |columns: &Columns| columns.batches.iter().map(RecordBatch::num_rows).sum::<usize>();
     let (rows, others) = (count(now), count(proposed));
     if rows != others {
-        let message = format!("{rows} lines as they are and {others} as proposed: give the same lines in the same order");
-        return Err(Error::new(Code::NotATable, "proposed", message).number(others as f64).limit(format!("{rows} rows")).into());
+        let message =
+            format!("{rows} lines as they are and {others} as proposed: give the same lines in the same order");
+        return Err(Error::new(Code::NotATable, "proposed", message)
+            .number(others as f64)
+            .limit(format!("{rows} rows"))
+            .into());
     }
     let named = |field: &Arc<Field>| field.as_ref().clone().with_name(format!("proposed.{}", field.name()));
     let fields: Vec<Field> = now.schema.fields().iter().map(|field| field.as_ref().clone()).collect();

@@ -37,9 +37,10 @@ impl Reading {
             (T::Utf8 | T::LargeUtf8 | T::Utf8View, Kind::Text) => Reading::Words,
             (T::Utf8 | T::LargeUtf8 | T::Utf8View, _) => Reading::Spelled,
             (T::Boolean, Kind::Flag) => Reading::Flags,
-            (T::Int8 | T::Int16 | T::Int32 | T::Int64 | T::UInt8 | T::UInt16 | T::UInt32, Kind::Number | Kind::Whole) => {
-                Reading::Wholes
-            }
+            (
+                T::Int8 | T::Int16 | T::Int32 | T::Int64 | T::UInt8 | T::UInt16 | T::UInt32,
+                Kind::Number | Kind::Whole,
+            ) => Reading::Wholes,
             (number, Kind::Number | Kind::Whole) if number.is_numeric() => Reading::Numbers,
             (number, Kind::Text) if number.is_numeric() => Reading::Words,
             _ => return None,

@@ -25,7 +25,8 @@ pub(super) static VALUES: LazyLock<Vec<Known>> = LazyLock::new(|| {
     // values that several methods of oiling share stand there once
     let mut seen = std::collections::HashSet::new();
     known.retain(|known| seen.insert(known.name.clone()));
-    let method = Row { name: "method", means: "the method of oiling", unit: &crate::quantity::unit::WORD, ..Row::BLANK };
+    let method =
+        Row { name: "method", means: "the method of oiling", unit: &crate::quantity::unit::WORD, ..Row::BLANK };
     known.push(Known { name: METHOD.into(), kind: Kind::Text, row: Box::leak(Box::new(method)) });
     known
 });

@@ -120,7 +120,10 @@ impl Filled {
             Kind::Flag => Column::Flags(BooleanBuilder::with_capacity(rows)),
             Kind::Text => Column::Words(StringBuilder::with_capacity(rows, 8 * rows)),
         });
-        Filled { columns: columns.collect(), state: std::array::from_fn(|_| StringBuilder::with_capacity(rows, 16 * rows)) }
+        Filled {
+            columns: columns.collect(),
+            state: std::array::from_fn(|_| StringBuilder::with_capacity(rows, 16 * rows)),
+        }
     }
 
     /// Adds a row; without a result all its numbers are null.

@@ -110,9 +110,11 @@ impl Plan {
             defaults_of(side, name, &mut report);
         }
         fields.extend(outputs.iter().map(Output::field));
-        fields.extend(STATE.iter().map(|(name, means)| {
-            described(name, DataType::Utf8, &Row { means, unit: &WORD, ..Row::BLANK }, "state")
-        }));
+        fields.extend(
+            STATE.iter().map(|(name, means)| {
+                described(name, DataType::Utf8, &Row { means, unit: &WORD, ..Row::BLANK }, "state")
+            }),
+        );
         let schema = Arc::new(Schema::new_with_metadata(fields, schema.metadata().clone()));
         Ok(Plan { sides, outputs, schema, report })
     }

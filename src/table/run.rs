@@ -156,7 +156,8 @@ fn named(mut error: Error, side: Option<&str>) -> Error {
 /// The columns of the batch with those of the results after them.
 fn joined(plan: &Plan, batch: &RecordBatch, parts: &[Vec<ArrayRef>]) -> Result<RecordBatch> {
     let wrong = |error| Error::new(Code::NotATable, "", format!("the columns do not make a table: {error}"));
-    let fields: Vec<_> = plan.schema.fields()[batch.num_columns()..].iter().map(|field| field.as_ref().clone()).collect();
+    let fields: Vec<_> =
+        plan.schema.fields()[batch.num_columns()..].iter().map(|field| field.as_ref().clone()).collect();
     let mut columns = batch.columns().to_vec();
     let found = if parts.is_empty() { no_rows(&fields) } else { Vec::new() };
     columns.extend(found);

@@ -95,7 +95,9 @@ impl Side {
             if !of_chain && let Some(short) = self.two_sprocket(cells, row, line.chain.pitch_mm)? {
                 line.circuit = short.circuit()?;
             }
-            for (source, datum) in given().filter(|(source, _)| source.is_of_chain() == of_chain && source.path != METHOD) {
+            for (source, datum) in
+                given().filter(|(source, _)| source.is_of_chain() == of_chain && source.path != METHOD)
+            {
                 if datum != Datum::Nothing {
                     put(&mut line, source, datum)?;
                 } else if source.column.is_some() && !source.shared && stands_in(&line, &source.path) {
@@ -133,7 +135,8 @@ impl Side {
             for (source, cells) in self.sources.iter().zip(&cells.sources) {
                 let datum = cells.at(row);
                 let path: Vec<&str> = source.path.split('.').collect();
-                let stays = source.column.is_none() && survey.at(&path).is_some_and(|tree| tree.value != Value::Nothing);
+                let stays =
+                    source.column.is_none() && survey.at(&path).is_some_and(|tree| tree.value != Value::Nothing);
                 let others = source.shared && own_method && source.path.starts_with("lubrication.");
                 if source.is_of_chain() == of_chain && datum != Datum::Nothing && !stays && !others {
                     survey.put(&source.path, leaf(datum))?;
@@ -153,7 +156,9 @@ impl Side {
         let Some(Datum::Text(designation)) = of("chain.designation") else { return Ok(None) };
         let pitch = of("chain.pitch_mm").and_then(Datum::number);
         let key = (standard.to_string(), designation.to_string(), pitch.map(f64::to_bits));
-        let found = chains.entry(key).or_insert_with_key(|(standard, designation, _)| Chain::outline(standard, designation, pitch));
+        let found = chains
+            .entry(key)
+            .or_insert_with_key(|(standard, designation, _)| Chain::outline(standard, designation, pitch));
         found.clone().map(Some)
     }
 
@@ -200,14 +205,19 @@ fn put(line: &mut Line, source: &Source, datum: Datum<'_>) -> Result<()> {
             if source.path.starts_with("lubrication.") {
                 let method = line.lubrication.as_str();
                 error.limit = format!("an empty cell where the method is {method}");
-                error.message =
-                    format!("{} = {} is no value of the method {method}: leave the cell empty", source.path, datum.written());
+                error.message = format!(
+                    "{} = {} is no value of the method {method}: leave the cell empty",
+                    source.path,
+                    datum.written()
+                );
             }
             Err(error)
         }
         Put::WrongKind => {
             let refusal = Line::refusal(&steps[..count], &leaf(datum), &Place::root(""), &Row::BLANK);
-            Err(refusal.map_or_else(|| put_at(line, &source.path, datum).err(), Some).unwrap_or_else(|| no_such_path::<Line>(&source.path)))
+            Err(refusal
+                .map_or_else(|| put_at(line, &source.path, datum).err(), Some)
+                .unwrap_or_else(|| no_such_path::<Line>(&source.path)))
         }
     }
 }

@@ -56,7 +56,11 @@ impl Sorting<'_> {
                 if reading == Reading::Spelled && kind != Kind::Flag {
                     report.spelled.push(field.name().clone());
                 }
-                place(&mut side, Source { path: name.into(), column: Some(at), kind, constant: Cells::Empty, shared }, short);
+                place(
+                    &mut side,
+                    Source { path: name.into(), column: Some(at), kind, constant: Cells::Empty, shared },
+                    short,
+                );
                 row
             } else {
                 continue;
@@ -149,7 +153,8 @@ fn wrong_type(field: &ArrowField, wanted: &str, means: &str) -> Error {
 /// A value for all rows.
 fn same(name: &str, tree: &Tree, kind: Kind) -> Result<Cells> {
     let wrong = || {
-        let message = format!("{name} = {} is {}, but a value for all rows must be {}", tree.written(), tree.kind(), words(kind));
+        let message =
+            format!("{name} = {} is {}, but a value for all rows must be {}", tree.written(), tree.kind(), words(kind));
         Error::new(Code::WrongType, name, message).text_value(tree.written())
     };
     Ok(match (&tree.value, kind) {

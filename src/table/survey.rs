@@ -87,7 +87,11 @@ fn tree(array: &ArrayRef, row: usize, depth: usize) -> Result<Tree> {
                 _ => T::Float64,
             };
             let one = cast(&array.slice(row, 1), &wider).map_err(|_| {
-                Error::new(Code::WrongType, super::SURVEY, format!("survey holds a value of type {other}: no survey does"))
+                Error::new(
+                    Code::WrongType,
+                    super::SURVEY,
+                    format!("survey holds a value of type {other}: no survey does"),
+                )
             })?;
             return tree(&one, 0, depth + 1);
         }
@@ -104,10 +108,17 @@ mod tests {
 
     #[test]
     fn text_and_struct_say_the_same() {
-        let text: ArrayRef = Arc::new(StringArray::from(vec![Some(r#"{"name": "a", "duty": {"speed_m_per_min": 3.5}}"#), None]));
+        let text: ArrayRef =
+            Arc::new(StringArray::from(vec![Some(r#"{"name": "a", "duty": {"speed_m_per_min": 3.5}}"#), None]));
         let duty: ArrayRef = Arc::new(StructArray::from(vec![
-            (Arc::new(Field::new("speed_m_per_min", DataType::Float64, true)), Arc::new(Float64Array::from(vec![3.5])) as ArrayRef),
-            (Arc::new(Field::new("ambient_c", DataType::Float64, true)), Arc::new(Float64Array::from(vec![None])) as ArrayRef),
+            (
+                Arc::new(Field::new("speed_m_per_min", DataType::Float64, true)),
+                Arc::new(Float64Array::from(vec![3.5])) as ArrayRef,
+            ),
+            (
+                Arc::new(Field::new("ambient_c", DataType::Float64, true)),
+                Arc::new(Float64Array::from(vec![None])) as ArrayRef,
+            ),
         ]));
         let all: ArrayRef = Arc::new(StructArray::from(vec![
             (Arc::new(Field::new("name", DataType::Utf8, true)), Arc::new(StringArray::from(vec!["a"])) as ArrayRef),

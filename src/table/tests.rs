@@ -28,7 +28,8 @@ fn short(rows: usize) -> RecordBatch {
         };
         columns.push((known.name.clone(), column));
     }
-    let mut number = |name: &str, value: f64| columns.push((name.into(), Arc::new(Float64Array::from(vec![value; rows]))));
+    let mut number =
+        |name: &str, value: f64| columns.push((name.into(), Arc::new(Float64Array::from(vec![value; rows]))));
     number("circuit.centre_distance_m", 12.0);
     number("circuit.teeth_drive", 17.0);
     number("circuit.teeth_tail", 17.0);
@@ -104,7 +105,8 @@ fn a_row_builds_the_line_that_a_survey_builds() {
 fn a_survey_column_and_a_column_over_it() {
     let line = Line::from_toml(SURVEY_TEXT).unwrap();
     let json = line.write().to_json().unwrap();
-    let surveys: ArrayRef = Arc::new(StringArray::from(vec![Some(json.as_str()), Some("{"), None, Some("{\"duty\": 3}")]));
+    let surveys: ArrayRef =
+        Arc::new(StringArray::from(vec![Some(json.as_str()), Some("{"), None, Some("{\"duty\": 3}")]));
     let speeds: ArrayRef = Arc::new(Float64Array::from(vec![Some(20.0), None, None, None]));
     let batch = RecordBatch::try_from_iter([("survey", surveys), ("duty.speed_m_per_min", speeds)]).unwrap();
     let (plan, found) = evaluated(&batch, &Asked::default(), 1).unwrap();
@@ -121,7 +123,8 @@ fn a_survey_column_and_a_column_over_it() {
 #[test]
 fn nothing_is_computed_without_what_every_line_needs() {
     let batch = short(3);
-    let keep: Vec<usize> = (0..batch.num_columns()).filter(|at| batch.schema().field(*at).name() != "duty.ambient_c").collect();
+    let keep: Vec<usize> =
+        (0..batch.num_columns()).filter(|at| batch.schema().field(*at).name() != "duty.ambient_c").collect();
     let lacking = with(&batch.project(&keep).unwrap(), "duty.ambient", Arc::new(Float64Array::from(vec![20.0; 3])));
     let error = evaluated(&lacking, &Asked::default(), 1).unwrap_err();
     assert_eq!((error.code, error.field.as_str()), (Code::MissingColumns, "duty.ambient_c"));
@@ -137,10 +140,15 @@ fn nothing_is_computed_without_what_every_line_needs() {
 fn what_a_row_cannot_say_is_an_error_of_that_row() {
     let batch = short(6);
     let speed = |values: [Option<f64>; 6]| -> ArrayRef { Arc::new(Float64Array::from(values.to_vec())) };
-    let batch = with(&batch, "duty.speed_m_per_min", speed([Some(3.0), None, Some(f64::NAN), Some(-1.0), Some(3.0), Some(3.0)]));
+    let batch = with(
+        &batch,
+        "duty.speed_m_per_min",
+        speed([Some(3.0), None, Some(f64::NAN), Some(-1.0), Some(3.0), Some(3.0)]),
+    );
     let words = ["dry", "dry", "dry", "dry", "damp", "dry"];
     let batch = with(&batch, "duty.surroundings", Arc::new(StringArray::from(words.to_vec())));
-    let shares: ArrayRef = Arc::new(Float64Array::from(vec![Some(0.9), Some(0.9), Some(0.9), Some(0.9), Some(0.9), None]));
+    let shares: ArrayRef =
+        Arc::new(Float64Array::from(vec![Some(0.9), Some(0.9), Some(0.9), Some(0.9), Some(0.9), None]));
     let batch = with(&batch, "lubrication.capture", shares);
     let (_, found) = evaluated(&batch, &Asked::default(), 2).unwrap();
     let codes: Vec<_> = (1..5).map(|row| text(&found[0], "code", row).unwrap()).collect();
@@ -155,7 +163,10 @@ fn what_a_row_cannot_say_is_an_error_of_that_row() {
 fn chains_of_standards_and_methods_by_row() {
     let batch = short(2);
     let keep: Vec<usize> = (0..batch.num_columns())
-        .filter(|at| !batch.schema().field(*at).name().starts_with("lubrication.") && !batch.schema().field(*at).name().starts_with("chain."))
+        .filter(|at| {
+            !batch.schema().field(*at).name().starts_with("lubrication.")
+                && !batch.schema().field(*at).name().starts_with("chain.")
+        })
         .collect();
     let mut batch = batch.project(&keep).unwrap();
     let mut words = |name: &str, of: [&str; 2]| batch = with(&batch, name, Arc::new(StringArray::from(of.to_vec())));

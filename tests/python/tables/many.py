@@ -32,7 +32,15 @@ def at(result: Any, path: str) -> Any:
 def survey_of(row: dict[str, Any]) -> dict[str, Any]:
     """Build, in Python alone, the survey that a row of `columns` stands for."""
     loop = {"pitch_mm": row["chain.pitch_mm"]}
-    survey: dict[str, Any] = {"name": "", "chain": {}, "duty": {}, "oil": {}, "lubrication": {}, "drive": {}, "costs": {}}
+    survey: dict[str, Any] = {
+        "name": "",
+        "chain": {},
+        "duty": {},
+        "oil": {},
+        "lubrication": {},
+        "drive": {},
+        "costs": {},
+    }
     for name, value in row.items():
         group, _, key = name.partition(".")
         if group == "circuit":

@@ -15,11 +15,10 @@ from pathlib import Path
 import pyarrow as pa
 import pyarrow.parquet as pq
 import pytest
+from many import columns
 
 import pinfilm
 from pinfilm import files
-
-from many import columns
 
 OUTPUTS = ["tension.pull_n", "drive.current_a", "wear.governs"]
 
@@ -43,7 +42,9 @@ def test_the_same_rows_as_in_memory(source: Path, tmp_path: Path) -> None:
     )
     wanted = pa.table(pinfilm.evaluate_table(pq.read_table(source), OUTPUTS))
     found = pq.read_table(tmp_path / "out.parquet")
-    assert found.combine_chunks().equals(wanted.combine_chunks()) and found.schema.equals(wanted.schema, check_metadata=True)
+    assert found.combine_chunks().equals(wanted.combine_chunks()) and found.schema.equals(
+        wanted.schema, check_metadata=True
+    )
     assert (done.rows, done.taken_up) == (2000, 0) and told[-1] == (2000, 2000)
     assert sum(done.status_counts.values()) == 2000 and done.metadata["kept"] == ["asset", "hall"]
     assert not list(tmp_path.glob("*.parts")) and not list(tmp_path.glob("*.tmp"))
@@ -77,7 +78,9 @@ def test_a_killed_run_is_taken_up_with_the_same_bytes(source: Path, tmp_path: Pa
 def test_csv_keeps_its_text(tmp_path: Path) -> None:
     oven = pinfilm.examples.load("oven_now")
     source = tmp_path / "lines.csv"
-    source.write_text("asset,duty.speed_m_per_min,duty.food_contact\n007,3.0,\n008,fast,true\n009,,TRUE\n", encoding="utf-8")
+    source.write_text(
+        "asset,duty.speed_m_per_min,duty.food_contact\n007,3.0,\n008,fast,true\n009,,TRUE\n", encoding="utf-8"
+    )
     done = files.evaluate_file(source, tmp_path / "out.parquet", defaults=oven, outputs=OUTPUTS, progress=False)
     found = pq.read_table(tmp_path / "out.parquet").to_pydict()
     assert found["asset"] == ["007", "008", "009"] and found["duty.speed_m_per_min"] == ["3.0", "fast", None]

@@ -12,10 +12,9 @@ import pyarrow as pa
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from many import columns
 
 import pinfilm
-
-from many import columns
 
 GOOD = columns(4)
 NUMBERS = [name for name, values in GOOD.items() if isinstance(values[1], float)]
@@ -49,7 +48,9 @@ ANY = st.one_of(
     st.integers(-(2**70), 2**70),
     st.floats(),
     st.floats(allow_nan=False, allow_infinity=False),
-    st.sampled_from([0.0, -0.0, 5e-324, -5e-324, 1.7e308, "12.5", " 3 ", "1e5", "n/a", "", "nan", "∞", "\x00", "x" * 5000]),
+    st.sampled_from(
+        [0.0, -0.0, 5e-324, -5e-324, 1.7e308, "12.5", " 3 ", "1e5", "n/a", "", "nan", "∞", "\x00", "x" * 5000]
+    ),
     st.text(max_size=20),
     st.binary(max_size=5),
     st.dictionaries(st.text(max_size=3), st.integers(), max_size=2),
@@ -74,22 +75,44 @@ def test_any_numbers_in_several_columns(values: dict[str, float], single: bool) 
 
 
 TYPES = [
-    pa.int8(), pa.uint64(), pa.float16(), pa.float32(), pa.decimal128(20, 5), pa.decimal256(40, 2), pa.bool_(), pa.string(),
-    pa.large_string(), pa.string_view(), pa.binary(), pa.date32(), pa.timestamp("ns"), pa.duration("s"), pa.time64("us"),
-    pa.null(), pa.list_(pa.float64()), pa.struct([("a", pa.int8())]), pa.dictionary(pa.int8(), pa.string()),
-    pa.dictionary(pa.int32(), pa.float64()), pa.map_(pa.string(), pa.int8()), pa.run_end_encoded(pa.int32(), pa.float64()),
-]  # fmt: skip
+    pa.int8(),
+    pa.uint64(),
+    pa.float16(),
+    pa.float32(),
+    pa.decimal128(20, 5),
+    pa.decimal256(40, 2),
+    pa.bool_(),
+    pa.string(),
+    pa.large_string(),
+    pa.string_view(),
+    pa.binary(),
+    pa.date32(),
+    pa.timestamp("ns"),
+    pa.duration("s"),
+    pa.time64("us"),
+    pa.null(),
+    pa.list_(pa.float64()),
+    pa.struct([("a", pa.int8())]),
+    pa.dictionary(pa.int8(), pa.string()),
+    pa.dictionary(pa.int32(), pa.float64()),
+    pa.map_(pa.string(), pa.int8()),
+    pa.run_end_encoded(pa.int32(), pa.float64()),
+]
 
 
 @pytest.mark.parametrize("kind", TYPES, ids=str)
-@pytest.mark.parametrize("name", ["duty.speed_m_per_min", "circuit.teeth_drive", "oil.food_grade", "duty.surroundings", "asset"])
+@pytest.mark.parametrize(
+    "name", ["duty.speed_m_per_min", "circuit.teeth_drive", "oil.food_grade", "duty.surroundings", "asset"]
+)
 def test_every_type_in_every_kind_of_column(kind: pa.DataType, name: str) -> None:
     if pa.types.is_run_end_encoded(kind):
         column = pa.RunEndEncodedArray.from_arrays([4], pa.array([5.0]))
     elif pa.types.is_dictionary(kind):
-        column = pa.array(["5", "5", "5", "5"]).dictionary_encode() if pa.types.is_string(kind.value_type) else pa.array(
-            [5.0] * 4
-        ).dictionary_encode()
+        column = (
+            pa.array(["5", "5", "5", "5"]).dictionary_encode()
+            if pa.types.is_string(kind.value_type)
+            else pa.array([5.0] * 4).dictionary_encode()
+        )
     else:
         column = pa.nulls(4, kind)
     table = pa.table({**GOOD, name: column})
@@ -141,7 +164,9 @@ def test_layouts_of_arrays() -> None:
 
 
 def test_payloads_of_nan_are_not_missing_values() -> None:
-    payload = np.array([0x7FF80000626C6E6B, 0x7FF8000000000001, 0xFFF8000000000000, 0x7FF0000000000001], dtype=np.uint64)
+    payload = np.array(
+        [0x7FF80000626C6E6B, 0x7FF8000000000001, 0xFFF8000000000000, 0x7FF0000000000001], dtype=np.uint64
+    )
     found = tried({**GOOD, "duty.speed_m_per_min": payload.view(np.float64)})
     assert set(found["code"]) == {"not_finite"}
 
@@ -156,7 +181,9 @@ def test_a_million_hostile_rows() -> None:
         values = table.column(name).to_numpy().copy()
         bad = draw.random(rows) < 0.03
         values[bad] = draw.choice([np.nan, np.inf, -np.inf, 0.0, -0.0, 5e-324, 1e308, -1.0], bad.sum())
-        table = table.set_column(table.schema.get_field_index(name), name, pa.array(values, mask=draw.random(rows) < 0.01))
+        table = table.set_column(
+            table.schema.get_field_index(name), name, pa.array(values, mask=draw.random(rows) < 0.01)
+        )
     found = pinfilm.evaluate_table(table)
     counts = found.status_counts
     assert sum(counts.values()) == rows and counts["error"] > rows // 2

@@ -10,11 +10,10 @@ from collections.abc import Iterator
 import pandas as pd
 import pyarrow as pa
 import pytest
+from many import columns
 
 import pinfilm
 from pinfilm import scale
-
-from many import columns
 
 distributed = pytest.importorskip("distributed")
 dask = pytest.importorskip("dask")

@@ -16,10 +16,9 @@ import pandas as pd
 import polars as pl
 import pyarrow as pa
 import pytest
+from many import at, columns, single, survey_of
 
 import pinfilm
-
-from many import at, columns, single, survey_of
 
 BITS = struct.Struct("<d")
 
@@ -61,7 +60,9 @@ def test_a_row_gives_back_its_line(table: pinfilm.Table) -> None:
 
 
 @pytest.mark.parametrize("threads", [1, 2, 5, None])
-def test_threads_and_cuts_do_not_change_a_bit(given: dict[str, list], table: pinfilm.Table, threads: int | None) -> None:
+def test_threads_and_cuts_do_not_change_a_bit(
+    given: dict[str, list], table: pinfilm.Table, threads: int | None
+) -> None:
     whole = pa.table(given)
     wanted = pa.table(table)
     for size in (1, 7, 1000):
@@ -76,7 +77,8 @@ def sources(given: dict[str, list]) -> dict[str, object]:
     whole = pa.table(given)
     frame = pd.DataFrame(given)
     arrays = {
-        name: np.array(values) if None not in values else np.array(values, dtype=object) for name, values in given.items()
+        name: np.array(values) if None not in values else np.array(values, dtype=object)
+        for name, values in given.items()
     }
     return {
         "pyarrow": whole,
@@ -90,7 +92,9 @@ def sources(given: dict[str, list]) -> dict[str, object]:
     }
 
 
-@pytest.mark.parametrize("source", ["pyarrow", "pandas", "pandas arrow", "polars", "duckdb", "arrays", "series", "polars series"])
+@pytest.mark.parametrize(
+    "source", ["pyarrow", "pandas", "pandas arrow", "polars", "duckdb", "arrays", "series", "polars series"]
+)
 def test_every_source_gives_the_same(given: dict[str, list], table: pinfilm.Table, source: str) -> None:
     found = pinfilm.evaluate_table(sources(given)[source])
     for path in (*table.metadata["outputs"], "status", "code"):
@@ -120,7 +124,9 @@ def test_columns_are_accounted_for(table: pinfilm.Table) -> None:
 
 
 def test_what_is_missing_is_listed_before_any_row(given: dict[str, list]) -> None:
-    less = {name: values for name, values in given.items() if name not in {"duty.speed_m_per_min", "drive.rated_power_kw"}}
+    less = {
+        name: values for name, values in given.items() if name not in {"duty.speed_m_per_min", "drive.rated_power_kw"}
+    }
     less["duty.speed_m_per_mim"] = given["duty.speed_m_per_min"]
     with warnings.catch_warnings():
         warnings.simplefilter("ignore")
@@ -183,7 +189,11 @@ def test_other_units() -> None:
     text = ["oops", *map(str, fahrenheit[1:])]
     found = pinfilm.evaluate_table({**many, "duty.ambient_c": text}, units={"duty.ambient_c": "degF"})
     assert found["code"][0] == "wrong_type" and "oops" in found["message"][0]
-    for wrong, field in (({"duty.ambient_c": "metre"}, "duty.ambient_c"), ({"no": "degF"}, "no"), ({"asset": "degF"}, "asset")):
+    for wrong, field in (
+        ({"duty.ambient_c": "metre"}, "duty.ambient_c"),
+        ({"no": "degF"}, "no"),
+        ({"asset": "degF"}, "asset"),
+    ):
         with pytest.raises((pinfilm.UnitError, pinfilm.TableError)) as caught:
             pinfilm.evaluate_table(many, units=wrong)
         assert field in str(caught.value)
@@ -210,7 +220,7 @@ def test_compare_in_one_table_and_in_two() -> None:
         assert list(map(repr, one[path])) == list(map(repr, two[path])), path
     with pytest.raises(pinfilm.TableError, match="12 lines as they are and 3"):
         pinfilm.compare_table(side("now"), pl.DataFrame(side("proposed")).head(3))
-    bad = {**both, "proposed.lubrication.shot_ul": [-1.0] + both["proposed.lubrication.shot_ul"][1:]}
+    bad = {**both, "proposed.lubrication.shot_ul": [-1.0, *both["proposed.lubrication.shot_ul"][1:]]}
     assert pinfilm.compare_table(bad)["message"][0].startswith("proposed: lubrication.shot_ul = -1")
 
 
