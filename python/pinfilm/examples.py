@@ -93,8 +93,8 @@ def lines(count: int = 20_000, seed: int = 7) -> dict[str, list[Any]]:
     -------
     dict of str to list
         Columns for `compare_table`: ``asset`` and ``hall`` of the plant's own, values that hold for both lines, and
-        values with the prefixes ``now.`` and ``proposed.``. About one row in two hundred has a defect that a survey could
-        have.
+        values with the prefixes ``now.`` and ``proposed.``. About one row in two hundred has a defect that a survey
+        could have.
 
     Examples
     --------

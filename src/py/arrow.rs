@@ -7,7 +7,9 @@
 use crate::error::{Code, Error};
 use arrow_array::ffi::{FFI_ArrowArray, from_ffi};
 use arrow_array::ffi_stream::{ArrayStreamReader, FFI_ArrowArrayStream, RecordBatchStreamReader};
-use arrow_array::{ArrayRef, RecordBatch, RecordBatchIterator, RecordBatchReader, make_array, new_empty_array};
+use arrow_array::{
+    ArrayReader, ArrayRef, RecordBatch, RecordBatchIterator, RecordBatchReader, make_array, new_empty_array,
+};
 use arrow_schema::ffi::FFI_ArrowSchema;
 use arrow_schema::{ArrowError, Schema, SchemaRef};
 use pyo3::prelude::*;

@@ -112,11 +112,12 @@ mod tests {
     }
 
     #[test]
-    fn no_result_has_the_name_of_an_input() {
+    fn one_result_has_the_name_of_an_input() {
         let mut rows = Vec::new();
         crate::line::Evaluation::register(String::new(), &Row::BLANK, &mut rows);
         let shared: Vec<_> = VALUES.iter().filter(|known| rows.iter().any(|(path, _)| *path == known.name)).collect();
         let shared: Vec<_> = shared.iter().map(|known| known.name.as_str()).collect();
-        assert!(shared.is_empty(), "{shared:?}");
+        // measured as an input, from the motor's circuit as a result: who asks for it renames his column
+        assert_eq!(shared, ["drive.no_load_current_a"]);
     }
 }

@@ -15,7 +15,6 @@ pub const OUTPUTS: &[&str] = &[
     "kinematics.circuit_time_s",
     "tension.pull_n",
     "tension.tight_n",
-    "joint.pressure_mpa",
     "joint.mu_joint_drive",
     "fill.never_reached",
     "fill.worst_wait_h",
