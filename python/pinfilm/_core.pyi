@@ -2,12 +2,14 @@
 The compiled core of pinfilm. Import from `pinfilm`, not from here.
 """
 
+from _typeshed import SupportsGetItem
 from collections.abc import Mapping, Sequence
 from os import PathLike
-from pinfilm.typing import Floats, FloatsOut, Scalar
-from typing import Any, final
+from pinfilm.typing import Columns, Defaults, Draws, Floats, FloatsOut, Scalar
+from types import CapsuleType
+from typing import Any, SupportsFloat, SupportsIndex, final
 
-__all__ = ["Caution", "Chain", "Circuit", "Comparison", "Cost", "Costs", "Drip", "Drive", "DriveState", "Duty", "Evaluation", "Event", "EveryNth", "Explanation", "Fill", "FillState", "Friction", "Joint", "JointState", "Kinematics", "Line", "LockTime", "LossParts", "LossRates", "Manual", "ManualInterval", "Oil", "OperatingPoint", "PeriodicFill", "PointsCoverage", "ReynoldsBearing", "RollerContact", "Savings", "Spray", "Straight", "Supply", "SupplyState", "Surface", "Synchronised", "Tension", "Timer", "TimerCoverage", "Turn", "TwoSprocket", "ViscosityWindow", "Warning", "Wear", "WearState", "archard_volume_mm3", "articulation_angle_deg", "asperity_integral", "blend_viscosity_mm2_s", "capstan_ratio", "centre_distance_mm", "chain_length_pitches", "chain_speed_m_per_s", "compare", "conductor_resistance_ohm_per_km", "current_from_power_a", "demand_ul_per_joint_h", "density_kg_per_m3", "discounted_payback_years", "dynamic_viscosity_mpa_s", "eccentricity_short", "elongation_pct", "equivalent_circuit", "evaluate", "every_nth", "fill_between_shots", "formulas", "grade_limits_mm2_s", "irr", "irr_roots", "irr_status", "joint_entry_time_s", "kinematic_viscosity_mm2_s", "line_contact_film_um", "load_voltage_v", "lock_risk", "lock_time_s", "loss_rates_per_h", "manual_interval", "npv", "payback_days", "payback_status", "payback_years", "penetration_time_s", "periodic_fill", "pitch_diameter_mm", "points_coverage", "power_from_current_kw", "pressure_drop_kpa", "pressure_mpa", "reached_joints", "register", "reynolds_bearing", "rolling_resistance", "sag_tension_n", "single_present_value_factor", "smallest_shot_ul", "sommerfeld_short", "speed_ripple", "squeeze_time_short_s", "standards", "three_gaps", "timer_coverage", "uniform_present_value_factor", "v100_mm2_s", "vent_time_s", "version", "viscosity_index", "viscosity_window_mpa_s", "voltage_drop_v"]
+__all__ = ["Caution", "Chain", "Circuit", "Comparison", "Cost", "Costs", "Drip", "Drive", "DriveState", "Duty", "Evaluation", "Event", "EveryNth", "Explanation", "Fill", "FillState", "Friction", "Joint", "JointState", "Kinematics", "Line", "LockTime", "LossParts", "LossRates", "Manual", "ManualInterval", "Oil", "OperatingPoint", "PeriodicFill", "PointsCoverage", "Ranking", "ReynoldsBearing", "RollerContact", "Savings", "Spray", "Straight", "Supply", "SupplyState", "Surface", "Synchronised", "Table", "Tension", "Timer", "TimerCoverage", "Turn", "TwoSprocket", "ViscosityWindow", "Warning", "Wear", "WearState", "archard_volume_mm3", "articulation_angle_deg", "asperity_integral", "blend_viscosity_mm2_s", "capstan_ratio", "centre_distance_mm", "chain_length_pitches", "chain_speed_m_per_s", "compare", "compare_table", "conductor_resistance_ohm_per_km", "current_from_power_a", "demand_ul_per_joint_h", "density_kg_per_m3", "discounted_payback_years", "dynamic_viscosity_mpa_s", "eccentricity_short", "elongation_pct", "equivalent_circuit", "evaluate", "evaluate_table", "every_nth", "fill_between_shots", "formulas", "grade_limits_mm2_s", "irr", "irr_roots", "irr_status", "joint_entry_time_s", "kinematic_viscosity_mm2_s", "line_contact_film_um", "load_voltage_v", "lock_risk", "lock_time_s", "loss_rates_per_h", "manual_interval", "npv", "payback_days", "payback_status", "payback_years", "penetration_time_s", "periodic_fill", "pitch_diameter_mm", "points_coverage", "power_from_current_kw", "pressure_drop_kpa", "pressure_mpa", "rank", "reached_joints", "register", "reynolds_bearing", "rolling_resistance", "sag_tension_n", "single_present_value_factor", "smallest_shot_ul", "sommerfeld_short", "speed_ripple", "squeeze_time_short_s", "standards", "three_gaps", "timer_coverage", "uniform_present_value_factor", "v100_mm2_s", "vent_time_s", "version", "viscosity_index", "viscosity_window_mpa_s", "voltage_drop_v"]
 
 @final
 class Caution:
@@ -3027,6 +3029,53 @@ class PointsCoverage:
         """
 
 @final
+class Ranking:
+    """
+    The lines to do within a budget.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def bound(self, /) -> float:
+        """
+        No choice within the budget is worth more.
+        """
+    @property
+    def chosen(self, /) -> list[bool]:
+        """
+        Whether each row is chosen.
+        """
+    @property
+    def cost(self, /) -> float:
+        """
+        Money that it needs.
+        """
+    @property
+    def exact(self, /) -> bool:
+        """
+        Whether no choice is worth more than this one; if not, `bound` says how much is missing at most.
+        """
+    @property
+    def left_out(self, /) -> list[int]:
+        """
+        Rows that were left out because they have no value or no cost: rows with an error.
+        """
+    @property
+    def rows(self, /) -> list[int]:
+        """
+        Numbers of the chosen rows, the best value for money first.
+        """
+    @property
+    def shares(self, /) -> list[float] | None:
+        """
+        For each row the share of draws in which it is chosen; None without draws.
+        """
+    @property
+    def value(self, /) -> float:
+        """
+        Net present value of all that is chosen.
+        """
+
+@final
 class ReynoldsBearing:
     """
     A steady journal bearing as a solution of the Reynolds equation.
@@ -3921,6 +3970,57 @@ class Synchronised:
     def to_toml(self, /) -> str:
         """
         As TOML text.
+        """
+
+@final
+class Table:
+    """
+    A table of results: the columns that came in, then results, then `status`, `code` and `message` of each row.
+
+    It hands its columns over by the Arrow C stream interface without a copy: `pandas.DataFrame.from_arrow(table)`,
+    `polars.DataFrame(table)`, `pyarrow.table(table)`, and duckdb reads it by name. Unit and meaning stand in the
+    metadata of each field.
+    """
+    def __arrow_c_schema__(self, /) -> CapsuleType: ...
+    def __arrow_c_stream__(self, /, requested_schema: Any | None = None) -> CapsuleType: ...
+    def __getitem__(self, name: str, /) -> Any: ...
+    def __len__(self, /) -> int: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def column_names(self, /) -> list[str]:
+        """
+        Names of the columns.
+        """
+    def line(self, /, row: SupportsIndex, side: SupportsIndex = 0) -> Line:
+        """
+        The line that a row was evaluated as, to look at it by itself: `evaluate(table.line(17)).explain("tension.pull_n")`.
+
+        `side` is 1 for the proposed line of a comparison. Raises what the row's error says where it made no line.
+        """
+    @property
+    def meanings(self, /) -> dict[str, str]:
+        """
+        Meaning of each column that was read or computed.
+        """
+    @property
+    def metadata(self, /) -> dict:
+        """
+        What became of the columns: `read`, `kept` (the caller's own), `misspelt` (column and the name it was probably meant
+        to have), `defaults` (value by path that held for every row), `numbers_from_text`, `outputs`.
+        """
+    @property
+    def status_counts(self, /) -> dict[str, int]:
+        """
+        How many rows are `ok`, `warning` and `error`.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        The columns by name: numbers as NumPy arrays (null is NaN; whole numbers without nulls stay whole), the rest as lists.
+        """
+    @property
+    def units(self, /) -> dict[str, str]:
+        """
+        Unit of each column that has one.
         """
 
 @final
@@ -5060,6 +5160,41 @@ def compare(now: Line, proposed: Line) -> Comparison:
     'pays_back'
     """
 
+def compare_table(table: Columns, proposed: Columns | None = None, outputs: SupportsGetItem[int, str] | None = None, *, threads: SupportsIndex | None = None, progress: Any | None = None, defaults: Defaults | None = None, units: dict | None = None) -> Table:
+    """
+    Compare many lines as they are with the same lines as proposed: `compare` for every row.
+
+    Parameters
+    ----------
+    table : table or mapping of arrays
+        One table: columns with the prefix ``now.`` or ``proposed.`` say something of one of the two lines, columns without
+        it of both; so a proposal needs only what changes. Values of a method of oiling that a line does not have are passed
+        by. With `proposed`: the lines as they are.
+    proposed : table or mapping of arrays, optional
+        The lines as proposed, row by row, each complete in itself. Its columns come out with the prefix ``proposed.``.
+    outputs, threads, progress, defaults, units
+        As in `evaluate_table`; outputs are paths of a `Comparison` (``"npv"``, ``"now.fill.never_reached"``), and defaults
+        and units may have the prefixes too.
+
+    Returns
+    -------
+    Table
+        As `evaluate_table` gives it.
+
+    Raises
+    ------
+    TableError
+        As `evaluate_table`; also where the two tables have different numbers of rows.
+
+    Examples
+    --------
+    >>> import pinfilm
+    >>> now, proposed = pinfilm.examples.pair("oven")
+    >>> table = pinfilm.compare_table({"survey": [now]}, {"survey": [proposed]})
+    >>> bool(table["payback_days"][0] == pinfilm.compare(now, proposed).payback_days)
+    True
+    """
+
 def conductor_resistance_ohm_per_km(area_mm2: Floats, conductor_class: Floats) -> FloatsOut:
     """
     Greatest resistance of a copper conductor at 20 °C.
@@ -5498,6 +5633,63 @@ def evaluate(line: Line) -> Evaluation:
     >>> import pinfilm
     >>> result = pinfilm.evaluate(pinfilm.examples.load("oven_now"))
     >>> result.fill.never_reached > 0
+    True
+    """
+
+def evaluate_table(table: Columns, outputs: SupportsGetItem[int, str] | None = None, *, threads: SupportsIndex | None = None, progress: Any | None = None, defaults: Defaults | None = None, units: dict | None = None) -> Table:
+    """
+    Evaluate many lines: columns in, columns out, each row as `evaluate` gives it.
+
+    Parameters
+    ----------
+    table : table or mapping of arrays
+        Anything with ``__arrow_c_stream__`` (pandas, polars, pyarrow, duckdb) or a dict of arrays. A column is named as the
+        survey names the value (``"duty.speed_m_per_min"``); a loop of two sprockets by the names of `TwoSprocket`
+        (``"circuit.centre_distance_m"``); a standard chain by ``"chain.standard"`` and ``"chain.designation"``; the column
+        ``"survey"`` holds whole surveys as JSON or structs, over which other columns are put. All other columns are kept.
+    outputs : list of str, optional
+        Paths of results, such as ``"drive.current_a"``; without it the usual ones.
+    threads : int, optional
+        Threads; without it as many as there are processors. The numbers do not depend on it.
+    progress : callable, optional
+        Called with rows done and rows in all, some times a second; what it raises stops the run.
+    defaults : Line or mapping, optional
+        What holds where no cell says otherwise: a whole line, or values by path.
+    units : mapping, optional
+        Units of columns that are not in the unit of their name, such as ``{"duty.ambient_c": "degF"}`` (needs pint).
+
+    Returns
+    -------
+    Table
+        The columns that came in, results, and ``status`` (ok, warning, error), ``code`` and ``message`` of each row. A row
+        that cannot be computed has nulls for results and says why; an empty cell takes the default of its value, and the row
+        says so.
+
+    Raises
+    ------
+    TableError
+        Before any row is computed: columns that every line needs are missing, have the wrong type, or stand there twice.
+    UnitError
+        If a unit cannot be converted.
+
+    Warns
+    -----
+    PinfilmTableWarning
+        For a column that looks misspelt; also in `Table.metadata`.
+
+    Notes
+    -----
+    Text in a column of numbers is read as a number where it spells one; where not, the row is an error. NaN is no number:
+    the row is an error. Warnings of a row come as codes; their sentences are those of ``evaluate(table.line(row))``.
+
+    Examples
+    --------
+    >>> import pinfilm
+    >>> oven = pinfilm.examples.load("oven_now")
+    >>> speeds = {"asset": ["A1", "A2"], "duty.speed_m_per_min": [3.0, 6.0]}
+    >>> table = pinfilm.evaluate_table(speeds, outputs=["kinematics.circuit_time_s"], defaults=oven)
+    >>> times = table["kinematics.circuit_time_s"]
+    >>> bool(abs(times[0] / times[1] - 2) < 1e-12)
     True
     """
 
@@ -6644,6 +6836,46 @@ def pressure_mpa(load_n: Floats, pin_diameter_mm: Floats, joint_length_mm: Float
     >>> from pinfilm import film
     >>> round(film.pressure_mpa(25000, 15, 46), 3)
     36.232
+    """
+
+def rank(results: Columns, *, budget: SupportsFloat | SupportsIndex, value: str = "npv", cost: str = "invest", draws: Draws | None = None) -> Ranking:
+    """
+    Choose the lines that are worth most together within a budget.
+
+    Parameters
+    ----------
+    results : table or mapping of arrays
+        A table with the columns `value` and `cost`: what `compare_table` gives, or joined data.
+    budget : float
+        Money there is, in the currency of the table.
+    value, cost : str
+        Columns of the net present value and of the capital needed now.
+    draws : array of shape (draws, rows), or table with the columns ``draw``, ``row`` and `value`, optional
+        Values under uncertainty. Prices of the whole plant must be drawn once for all lines of a draw.
+
+    Returns
+    -------
+    Ranking
+        The rows to do; with draws the choice on expected value, and for each row the share of draws in which it is chosen.
+
+    Raises
+    ------
+    TableError
+        If a column is missing or holds no numbers, or the draws have another number of rows.
+    InputError
+        If the budget is negative or no number.
+
+    Notes
+    -----
+    Exact by branch and bound for moderate numbers of lines; beyond a million steps the best choice found, with a bound on
+    what any other could be worth. Lines that cost nothing and lose nothing are always in.
+
+    Examples
+    --------
+    >>> import pinfilm
+    >>> found = pinfilm.rank({"npv": [6.0, 5.0, 5.0], "invest": [6.0, 5.0, 5.0]}, budget=10.0)
+    >>> found.rows, found.value, found.exact
+    ([1, 2], 10.0, True)
     """
 
 def reached_joints(joints: Floats, circuit_time_s: Floats, run_s: Floats, dwell_s: Floats, delays_s: Floats | None = None) -> FloatsOut:

@@ -28,6 +28,30 @@ impl<'a, 'py> FromPyObject<'a, 'py> for TableLike<'py> {
     }
 }
 
+/// What holds where no cell says otherwise: a line, or values by path.
+pub struct Defaults<'py>(pub Bound<'py, PyAny>);
+
+impl<'a, 'py> FromPyObject<'a, 'py> for Defaults<'py> {
+    type Error = PyErr;
+    #[cfg(feature = "stubs")]
+    const INPUT_TYPE: pyo3::inspect::PyStaticExpr = pyo3::type_hint_identifier!("pinfilm.typing", "Defaults");
+    fn extract(object: Borrowed<'a, 'py, PyAny>) -> PyResult<Self> {
+        Ok(Defaults(object.to_owned()))
+    }
+}
+
+/// Values by draw and row: an array, or a table.
+pub struct Draws<'py>(pub Bound<'py, PyAny>);
+
+impl<'a, 'py> FromPyObject<'a, 'py> for Draws<'py> {
+    type Error = PyErr;
+    #[cfg(feature = "stubs")]
+    const INPUT_TYPE: pyo3::inspect::PyStaticExpr = pyo3::type_hint_identifier!("pinfilm.typing", "Draws");
+    fn extract(object: Borrowed<'a, 'py, PyAny>) -> PyResult<Self> {
+        Ok(Draws(object.to_owned()))
+    }
+}
+
 /// Schema and batches of a table, in the units of the names.
 pub struct Columns {
     pub schema: SchemaRef,

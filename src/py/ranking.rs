@@ -1,7 +1,7 @@
 //! Which lines to do first within a budget.
 
 use super::arrow;
-use super::columns::{Columns, TableLike};
+use super::columns::{Columns, Draws, TableLike};
 use crate::error::{Code, Error};
 use crate::study::{chosen_shares, select};
 use arrow_array::{Array, RecordBatch, cast::AsArray, types};
@@ -94,7 +94,7 @@ pub fn rank(
     budget: f64,
     value: &str,
     cost: &str,
-    draws: Option<TableLike<'_>>,
+    draws: Option<Draws<'_>>,
 ) -> PyResult<Ranking> {
     let columns = Columns::read(&results, None, &[])?;
     let costs = numbers(&columns, cost)?;
@@ -174,7 +174,7 @@ fn numbers(columns: &Columns, name: &str) -> PyResult<Vec<Option<f64>>> {
 }
 
 /// Values by draw and row.
-fn drawn(draws: &TableLike<'_>, value: &str, rows: usize) -> PyResult<Vec<Vec<Option<f64>>>> {
+fn drawn(draws: &Draws<'_>, value: &str, rows: usize) -> PyResult<Vec<Vec<Option<f64>>>> {
     let wrong = |message: String| PyErr::from(Error::new(Code::NotATable, "draws", message));
     let is_table = draws.0.hasattr("__arrow_c_stream__")? || draws.0.hasattr("keys")?;
     if !is_table {
@@ -186,7 +186,7 @@ fn drawn(draws: &TableLike<'_>, value: &str, rows: usize) -> PyResult<Vec<Vec<Op
         let of_draw = |draw: ndarray::ArrayView1<'_, f64>| draw.iter().map(|v| (!v.is_nan()).then_some(*v)).collect();
         return Ok(array.rows().into_iter().map(of_draw).collect());
     }
-    let columns = Columns::read(draws, None, &[])?;
+    let columns = Columns::read(&TableLike(draws.0.clone()), None, &[])?;
     let (draw, row, values) = (numbers(&columns, "draw")?, numbers(&columns, "row")?, numbers(&columns, value)?);
     let mut numbers: Vec<f64> = draw.iter().flatten().copied().collect();
     numbers.sort_by(f64::total_cmp);

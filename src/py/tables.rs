@@ -1,8 +1,7 @@
 //! Many lines from Python: `evaluate_table`, `compare_table`, and the table that comes out.
 
 use super::arrow;
-use super::border::Data;
-use super::columns::{Columns, TableLike};
+use super::columns::{Columns, Defaults, TableLike};
 use super::errors::PinfilmTableWarning;
 use super::nouns::{changes, classes};
 use crate::error::{Code, Error};
@@ -339,12 +338,12 @@ pub fn evaluate_table(
     outputs: Option<Vec<String>>,
     threads: Option<usize>,
     progress: Option<Bound<'_, PyAny>>,
-    defaults: Option<Data<'_>>,
+    defaults: Option<Defaults<'_>>,
     units: Option<Bound<'_, PyDict>>,
 ) -> PyResult<Table> {
     check_threads(threads)?;
     let columns = Columns::read(&table, units.as_ref(), Evaluate::SIDES)?;
-    let asked = asked(outputs, defaults.as_ref().map(|data| &data.0), false)?;
+    let asked = asked(outputs, defaults.as_ref().map(|given| &given.0), false)?;
     computed(py, &Evaluate, &columns, &asked, threads, progress.as_ref())
 }
 
@@ -389,12 +388,12 @@ pub fn compare_table(
     outputs: Option<Vec<String>>,
     threads: Option<usize>,
     progress: Option<Bound<'_, PyAny>>,
-    defaults: Option<Data<'_>>,
+    defaults: Option<Defaults<'_>>,
     units: Option<Bound<'_, PyDict>>,
 ) -> PyResult<Table> {
     check_threads(threads)?;
     let mut columns = Columns::read(&table, units.as_ref(), Compare::SIDES)?;
-    let asked = asked(outputs, defaults.as_ref().map(|data| &data.0), proposed.is_some())?;
+    let asked = asked(outputs, defaults.as_ref().map(|given| &given.0), proposed.is_some())?;
     if let Some(proposed) = proposed {
         columns = beside(&columns, &Columns::read(&proposed, None, Compare::SIDES)?)?;
     }
