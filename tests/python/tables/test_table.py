@@ -107,7 +107,7 @@ def test_out_into_every_library(table: pinfilm.Table) -> None:
     assert frame["tension.pull_n"].isna().sum() == table.status_counts.get("error", 0)
     assert pl.DataFrame(table).columns == table.column_names
     arrow = pa.table(table)
-    assert duckdb.sql("select count(*) from arrow").fetchone() == (40,)
+    assert duckdb.sql("select count(*) from arrow").fetchall() == [(40,)]
     field = arrow.schema.field("tension.pull_n")
     assert field.metadata[b"unit"] == b"N" and field.metadata[b"meaning"] and field.metadata[b"role"] == b"result"
     assert arrow.schema.field("duty.speed_m_per_min").metadata[b"unit"] == b"m/min"
