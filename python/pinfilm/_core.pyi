@@ -4003,7 +4003,7 @@ class Table:
         Meaning of each column that was read or computed.
         """
     @property
-    def metadata(self, /) -> dict:
+    def metadata(self, /) -> dict[str, Any]:
         """
         What became of the columns: `read`, `kept` (the caller's own), `misspelt` (column and the name it was probably meant
         to have), `defaults` (value by path that held for every row), `numbers_from_text`, `outputs`.
@@ -4013,7 +4013,7 @@ class Table:
         """
         How many rows are `ok`, `warning` and `error`.
         """
-    def to_dict(self, /) -> dict:
+    def to_dict(self, /) -> dict[str, Any]:
         """
         The columns by name: numbers as NumPy arrays (null is NaN; whole numbers without nulls stay whole), the rest as lists.
         """
@@ -5160,7 +5160,7 @@ def compare(now: Line, proposed: Line) -> Comparison:
     'pays_back'
     """
 
-def compare_table(table: Columns, proposed: Columns | None = None, outputs: SupportsGetItem[int, str] | None = None, *, threads: SupportsIndex | None = None, progress: Any | None = None, defaults: Defaults | None = None, units: dict | None = None) -> Table:
+def compare_table(table: Columns, proposed: Columns | None = None, outputs: SupportsGetItem[int, str] | None = None, *, threads: SupportsIndex | None = None, progress: Any | None = None, defaults: Defaults | None = None, units: Mapping[str, str] | None = None) -> Table:
     """
     Compare many lines as they are with the same lines as proposed: `compare` for every row.
 
@@ -5636,7 +5636,7 @@ def evaluate(line: Line) -> Evaluation:
     True
     """
 
-def evaluate_table(table: Columns, outputs: SupportsGetItem[int, str] | None = None, *, threads: SupportsIndex | None = None, progress: Any | None = None, defaults: Defaults | None = None, units: dict | None = None) -> Table:
+def evaluate_table(table: Columns, outputs: SupportsGetItem[int, str] | None = None, *, threads: SupportsIndex | None = None, progress: Any | None = None, defaults: Defaults | None = None, units: Mapping[str, str] | None = None) -> Table:
     """
     Evaluate many lines: columns in, columns out, each row as `evaluate` gives it.
 

@@ -14,6 +14,7 @@ import shutil
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass
+from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -105,9 +106,14 @@ def evaluate_file(
     if part_rows < 1:
         raise TableError(f"part_rows = {part_rows}: give 1 or more", "file", "part_rows", float(part_rows))
     report = _bar.bar(target.name) if progress is True or (progress is None and _bar.watched()) else progress or None
-    verb = compare_table if compare else evaluate_table
-    options = {"threads": threads, "defaults": defaults, "units": None if units is None else dict(units)}
     wanted = None if outputs is None else list(outputs)
+    verb = partial(
+        compare_table if compare else evaluate_table,
+        outputs=wanted,
+        threads=threads,
+        defaults=defaults,
+        units=units,
+    )
     with _clear_errors(source, target):
         rows, batches = _open(source)
         parts = _Parts(target, _fingerprint(source, wanted, compare, defaults, units, part_rows), resume)
@@ -118,14 +124,14 @@ def evaluate_file(
             if part.num_rows == 0 and number > 0:
                 break
             told = None if report is None else _shifted(report, done, rows)
-            table = verb(part, outputs=wanted, progress=told, **options)
+            table = verb(part, progress=told)
             metadata = table.metadata
             parts.store(number, table)
             done += part.num_rows
             if report is not None:
                 report(done, rows or 0)
         if not metadata:  # every part was finished: ask what the columns are without computing a row
-            metadata = verb(next(iter(_regrouped(batches(0), 1))).slice(0, 0), outputs=wanted, **options).metadata
+            metadata = verb(next(iter(_regrouped(batches(0), 1))).slice(0, 0)).metadata
         counts = parts.join()
     return FileRun(target=target, rows=done, taken_up=taken_up, status_counts=counts, metadata=metadata)
 

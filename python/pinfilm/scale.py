@@ -72,7 +72,7 @@ def evaluate_arrow(
             table,
             outputs=None if outputs is None else list(outputs),
             defaults=defaults,
-            units=None if units is None else dict(units),
+            units=units,
             threads=threads,
         )
     return pa.table(found)

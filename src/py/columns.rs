@@ -40,6 +40,42 @@ impl<'a, 'py> FromPyObject<'a, 'py> for Defaults<'py> {
     }
 }
 
+/// Units of columns, by column.
+pub struct Units<'py>(pub Bound<'py, PyDict>);
+
+impl<'a, 'py> FromPyObject<'a, 'py> for Units<'py> {
+    type Error = PyErr;
+    #[cfg(feature = "stubs")]
+    const INPUT_TYPE: pyo3::inspect::PyStaticExpr = pyo3::type_hint_subscript!(
+        pyo3::type_hint_identifier!("collections.abc", "Mapping"),
+        pyo3::type_hint_identifier!("builtins", "str"),
+        pyo3::type_hint_identifier!("builtins", "str")
+    );
+    fn extract(object: Borrowed<'a, 'py, PyAny>) -> PyResult<Self> {
+        let dict = PyDict::new(object.py());
+        dict.update(&*object.cast::<PyMapping>()?)?;
+        Ok(Units(dict))
+    }
+}
+
+/// Columns by name, as Python gets them.
+pub struct ByColumn<'py>(pub Bound<'py, PyDict>);
+
+impl<'py> IntoPyObject<'py> for ByColumn<'py> {
+    type Target = PyDict;
+    type Output = Bound<'py, PyDict>;
+    type Error = PyErr;
+    #[cfg(feature = "stubs")]
+    const OUTPUT_TYPE: pyo3::inspect::PyStaticExpr = pyo3::type_hint_subscript!(
+        pyo3::type_hint_identifier!("builtins", "dict"),
+        pyo3::type_hint_identifier!("builtins", "str"),
+        pyo3::type_hint_identifier!("typing", "Any")
+    );
+    fn into_pyobject(self, _: Python<'py>) -> PyResult<Self::Output> {
+        Ok(self.0)
+    }
+}
+
 /// Values by draw and row: an array, or a table.
 pub struct Draws<'py>(pub Bound<'py, PyAny>);
 
@@ -60,7 +96,7 @@ pub struct Columns {
 
 impl Columns {
     /// Reads a table; `units` are units that columns come in, by column.
-    pub fn read(table: &TableLike<'_>, units: Option<&Bound<'_, PyDict>>, sides: &[&str]) -> PyResult<Self> {
+    pub fn read(table: &TableLike<'_>, units: Option<&Units<'_>>, sides: &[&str]) -> PyResult<Self> {
         let object = &table.0;
         let (schema, batches) = if object.hasattr("__arrow_c_stream__")? {
             arrow::batches(object)?
@@ -75,7 +111,7 @@ impl Columns {
         };
         let columns = Columns { schema, batches };
         match units {
-            Some(units) => columns.converted(units, sides),
+            Some(units) => columns.converted(&units.0, sides),
             None => Ok(columns),
         }
     }

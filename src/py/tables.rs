@@ -1,7 +1,7 @@
 //! Many lines from Python: `evaluate_table`, `compare_table`, and the table that comes out.
 
 use super::arrow;
-use super::columns::{Columns, Defaults, TableLike};
+use super::columns::{ByColumn, Columns, Defaults, TableLike, Units};
 use super::errors::PinfilmTableWarning;
 use super::nouns::{changes, classes};
 use crate::error::{Code, Error};
@@ -15,7 +15,7 @@ use arrow_schema::{DataType, Field, Schema, SchemaRef};
 use numpy::PyArray1;
 use pyo3::exceptions::{PyIndexError, PyKeyError};
 use pyo3::prelude::*;
-use pyo3::types::{PyCapsule, PyDict, PyList, PyMapping};
+use pyo3::types::{PyDict, PyList, PyMapping};
 use std::sync::Arc;
 
 /// Compares the two lines of each row.
@@ -72,7 +72,7 @@ impl Table {
     /// What became of the columns: `read`, `kept` (the caller's own), `misspelt` (column and the name it was probably meant
     /// to have), `defaults` (value by path that held for every row), `numbers_from_text`, `outputs`.
     #[getter]
-    fn metadata<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
+    fn metadata<'py>(&self, py: Python<'py>) -> PyResult<ByColumn<'py>> {
         let report = &self.plan.report;
         let dict = PyDict::new(py);
         dict.set_item("read", &report.read)?;
@@ -83,7 +83,7 @@ impl Table {
         dict.set_item("defaults", by_name(py, defaults)?)?;
         dict.set_item("numbers_from_text", &report.spelled)?;
         dict.set_item("outputs", &report.outputs)?;
-        Ok(dict)
+        Ok(ByColumn(dict))
     }
 
     /// How many rows are `ok`, `warning` and `error`.
@@ -115,12 +115,12 @@ impl Table {
     }
 
     /// The columns by name: numbers as NumPy arrays (null is NaN; whole numbers without nulls stay whole), the rest as lists.
-    fn to_dict<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
+    fn to_dict<'py>(&self, py: Python<'py>) -> PyResult<ByColumn<'py>> {
         let dict = PyDict::new(py);
         for name in self.column_names() {
             dict.set_item(&name, self.__getitem__(py, &name)?)?;
         }
-        Ok(dict)
+        Ok(ByColumn(dict))
     }
 
     fn __getitem__<'py>(&self, py: Python<'py>, name: &str) -> PyResult<Bound<'py, PyAny>> {
@@ -138,13 +138,13 @@ impl Table {
         &self,
         py: Python<'py>,
         requested_schema: Option<Bound<'py, PyAny>>,
-    ) -> PyResult<Bound<'py, PyCapsule>> {
+    ) -> PyResult<Bound<'py, PyAny>> {
         let _ = requested_schema; // a wish that a producer may leave unanswered
-        arrow::stream(py, &self.plan.schema, &self.batches)
+        Ok(arrow::stream(py, &self.plan.schema, &self.batches)?.into_any())
     }
 
-    fn __arrow_c_schema__<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyCapsule>> {
-        arrow::schema(py, &self.plan.schema)
+    fn __arrow_c_schema__<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
+        Ok(arrow::schema(py, &self.plan.schema)?.into_any())
     }
 
     fn __repr__(&self) -> String {
@@ -339,7 +339,7 @@ pub fn evaluate_table(
     threads: Option<usize>,
     progress: Option<Bound<'_, PyAny>>,
     defaults: Option<Defaults<'_>>,
-    units: Option<Bound<'_, PyDict>>,
+    units: Option<Units<'_>>,
 ) -> PyResult<Table> {
     check_threads(threads)?;
     let columns = Columns::read(&table, units.as_ref(), Evaluate::SIDES)?;
@@ -389,7 +389,7 @@ pub fn compare_table(
     threads: Option<usize>,
     progress: Option<Bound<'_, PyAny>>,
     defaults: Option<Defaults<'_>>,
-    units: Option<Bound<'_, PyDict>>,
+    units: Option<Units<'_>>,
 ) -> PyResult<Table> {
     check_threads(threads)?;
     let mut columns = Columns::read(&table, units.as_ref(), Compare::SIDES)?;
