@@ -124,11 +124,19 @@ def slow(session: nox.Session) -> None:
 
 
 @nox.session
+def hostile(session: nox.Session) -> None:
+    """A million hostile rows, and many more examples of hypothesis; minutes, not part of the checks."""
+    develop(session, "test")
+    session.run("python", "-m", "pytest", "tests/python/tables/test_hostile_tables.py", env={"PINFILM_TESTS": "slow"})
+
+
+@nox.session
 def bench(session: nox.Session) -> None:
     """Time the core and the boundary; not part of the checks."""
     cargo(session, "bench", "--locked")
     session.install(*MATURIN, *PROJECT["project"]["dependencies"])
     session.run("maturin", "develop", "--release", "--locked", env={"RUSTFLAGS": None})
     session.run("python", "benches/boundary.py")
-    session.install("ruptures")
+    session.install("ruptures", "pandas", "pyarrow")
     session.run("python", "benches/change_points.py")
+    session.run("python", "benches/table.py")

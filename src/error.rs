@@ -62,6 +62,12 @@ codes! {
     Hot = "hot_surface", Input, "oil within 20 K of its flash point, not confirmed by the surveyor";
     NoAnswer = "no_answer", Input, "a question of a formula or a log that no number answers";
     Dimension = "dimension", Unit, "a quantity of another dimension than the name says";
+    MissingColumns = "missing_columns", Table, "a table without columns that every line needs";
+    DuplicateColumn = "duplicate_column", Table, "two columns of one name, or one with the name of a result";
+    ColumnType = "column_type", Table, "a column whose type cannot hold what its name says";
+    UnknownOutput = "unknown_output", Table, "a result that was asked for and that there is not";
+    NotATable = "not_a_table", Table, "an object that holds no columns, or columns of different length";
+    File = "file", Table, "a file that cannot be read as a table, or not be written";
     Stopped = "stopped", Convergence, "a calculation that was stopped before its end";
     NotConverged = "not_converged", Convergence, "an iteration that did not settle";
 }

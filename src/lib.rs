@@ -20,6 +20,7 @@
 //! | [`economics`] | yearly cost, cash flow, payback |
 //! | [`log`] | current logs: cleaning, change points, before and after, watch |
 //! | [`study`] | draws, spread, what matters, calibration, choice within a budget |
+//! | [`table`] | many lines: columns in, columns out |
 //!
 //! Model rooms take and give SI `f64` under the trade's plain names; the public names carry their units, and the
 //! register of quantities converts between the two at one border.
@@ -40,6 +41,7 @@ mod py;
 pub mod quantity;
 pub mod study;
 pub mod supply;
+pub mod table;
 pub mod wear;
 
 pub use error::{Code, Error, Kind, Result};

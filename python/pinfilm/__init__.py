@@ -16,6 +16,7 @@ from . import (
     kinematics,
     motor,
     oil,
+    scale,
     statistics,
     tension,
     wear,
@@ -64,6 +65,7 @@ from ._core import (
     OrbitEvent,
     Proof,
     PullChange,
+    Ranking,
     Recommendation,
     Refused,
     Rejection,
@@ -80,6 +82,7 @@ from ._core import (
     SupplyState,
     Surface,
     Synchronised,
+    Table,
     Tension,
     Timer,
     Turn,
@@ -92,9 +95,12 @@ from ._core import (
     WearState,
     blank_survey,
     compare,
+    compare_table,
     evaluate,
+    evaluate_table,
     joint_orbit,
     oil_use,
+    rank,
     recommend,
     register,
     simulate,
@@ -107,6 +113,10 @@ from .reporting import report
 
 if TYPE_CHECKING:
     from . import plot
+from .errors import (
+    PinfilmTableWarning,
+)
+from .files import evaluate_file
 
 Result = Evaluation
 
@@ -168,8 +178,10 @@ __all__ = [
     "OrbitEvent",
     "PinfilmError",
     "PinfilmRangeWarning",
+    "PinfilmTableWarning",
     "Proof",
     "PullChange",
+    "Ranking",
     "Recommendation",
     "Refused",
     "Rejection",
@@ -187,6 +199,7 @@ __all__ = [
     "SupplyState",
     "Surface",
     "Synchronised",
+    "Table",
     "TableError",
     "Tension",
     "Timer",
@@ -201,11 +214,14 @@ __all__ = [
     "WearState",
     "blank_survey",
     "compare",
+    "compare_table",
     "coverage",
     "economics",
     "electrics",
     "errors",
     "evaluate",
+    "evaluate_file",
+    "evaluate_table",
     "examples",
     "fill",
     "film",
@@ -216,9 +232,11 @@ __all__ = [
     "oil",
     "oil_use",
     "plot",
+    "rank",
     "recommend",
     "register",
     "report",
+    "scale",
     "simulate",
     "standards",
     "statistics",

@@ -1,4 +1,4 @@
-"""Oiling of conveyor chains from the command line: blank surveys, studies, reports, current logs.
+"""Oiling of conveyor chains from the command line: blank surveys, studies, reports, tables of lines, current logs.
 
 Exit codes: 0 done, 1 a file that cannot be read, computed or written, 2 wrong usage.
 """
@@ -33,7 +33,8 @@ from ._core import (
     evaluate,
     register,
 )
-from .errors import PinfilmError, PinfilmRangeWarning
+from .errors import PinfilmError, PinfilmRangeWarning, PinfilmTableWarning
+from .files import evaluate_file
 from .reporting import report
 
 WIDTH = 100
@@ -239,7 +240,19 @@ def arguments(given: list[str] | None) -> argparse.Namespace:
         logged.add_argument(f"--{ours.replace('_', '-')}", metavar="COLUMN", help=f"the file's column of {ours}")
     for command in (demo, study, logged):
         command.add_argument("--json", action="store_true", help="print everything as JSON")
+    many = commands.add_parser("table", help="many lines: a Parquet or CSV file in, a Parquet file out")
+    many.add_argument(
+        "source", type=Path, metavar="IN", help="one line a row, columns named as a survey names its values"
+    )
+    many.add_argument("target", type=Path, metavar="OUT", help="Parquet file; a run that was cut off is taken up again")
+    many.add_argument("--compare", action="store_true", help="compare the columns now.… and proposed.… of each row")
+    many.add_argument("--defaults", type=Path, metavar="SURVEY", help="survey that holds where no cell says otherwise")
+    many.add_argument("--outputs", nargs="+", metavar="PATH", help="results, such as drive.current_a")
+    many.add_argument("--units", nargs="+", metavar="COLUMN=UNIT", default=[], help="such as duty.ambient_c=degF")
+    many.add_argument("--threads", type=int, help="threads (all processors if not given)")
     options = parser.parse_args(given)
+    if options.command == "table" and not all("=" in pair for pair in options.units):
+        many.error("units are given as COLUMN=UNIT")
     if options.command == "demo" and options.name not in demos:
         demo.error(f"there is no demo line {options.name!r}; there are {', '.join(demos)}")
     if options.command == "study" and options.report is not None and options.proposed is None:
@@ -280,11 +293,41 @@ def write_survey(options: argparse.Namespace) -> int:
     return 0
 
 
+def many_lines(options: argparse.Namespace) -> int:
+    """Evaluate a file of lines, and print what became of its rows and columns."""
+    warnings.simplefilter("ignore", PinfilmTableWarning)  # printed below
+    try:
+        done = evaluate_file(
+            options.source,
+            options.target,
+            outputs=options.outputs,
+            compare=options.compare,
+            threads=options.threads,
+            defaults=None if options.defaults is None else Line.from_toml(options.defaults),
+            units=dict(pair.split("=", 1) for pair in options.units) or None,
+        )
+    except ImportError as error:
+        print(f"tables in files need pyarrow: install pinfilm[table] ({error})", file=sys.stderr)
+        return 1
+    except (PinfilmError, OSError, UnicodeDecodeError) as error:
+        print(f"{options.source}: {error}", file=sys.stderr)
+        return 1
+    counts = ", ".join(f"{count} {status}" for status, count in sorted(done.status_counts.items()))
+    print(f"{done.target}: {done.rows} rows ({counts or 'none'}); {done.taken_up} of them from an earlier run")
+    for column, name in done.metadata["misspelt"].items():
+        print(f"not read: column {column!r}; did you mean {name!r}?")
+    print(f"defaults that held for every row: {len(done.metadata['defaults'])}; kept as they are: ", end="")
+    print(", ".join(done.metadata["kept"]) or "none")
+    return 0
+
+
 def main(given: list[str] | None = None) -> int:
     """Run the command and return its exit code."""
     options = arguments(given)
     if options.command == "survey":
         return write_survey(options)
+    if options.command == "table":
+        return many_lines(options)
     warnings.simplefilter("ignore", PinfilmRangeWarning)  # they are printed with the result
     if options.command == "log":
         try:

@@ -5,7 +5,15 @@ Every error is a :class:`PinfilmError`; the subclasses also derive from the buil
 
 from __future__ import annotations
 
-__all__ = ["ConvergenceError", "InputError", "PinfilmError", "PinfilmRangeWarning", "TableError", "UnitError"]
+__all__ = [
+    "ConvergenceError",
+    "InputError",
+    "PinfilmError",
+    "PinfilmRangeWarning",
+    "PinfilmTableWarning",
+    "TableError",
+    "UnitError",
+]
 
 
 class PinfilmError(Exception):
@@ -70,3 +78,7 @@ class ConvergenceError(PinfilmError, RuntimeError):
 
 class PinfilmRangeWarning(UserWarning):
     """A number outside the usual range, or a result outside what a model was made for."""
+
+
+class PinfilmTableWarning(UserWarning):
+    """A column of a table that looks as if it was meant to be read, and was not."""

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from ._core import Line
 
@@ -11,7 +11,7 @@ if TYPE_CHECKING:
 
     from ._invented import InventedLog
 
-__all__ = ["current_log", "load", "names", "pair", "survey"]
+__all__ = ["current_log", "lines", "load", "names", "pair", "survey"]
 
 
 def _folder() -> Traversable:
@@ -116,3 +116,31 @@ def current_log(
         step_min=step_min,
         power=power,
     )
+
+
+def lines(count: int = 20_000, seed: int = 7) -> dict[str, list[Any]]:
+    """Return columns of invented lines, oiled by hand now and by a chain-driven applicator as proposed.
+
+    Parameters
+    ----------
+    count : int
+        Rows, at least 1.
+    seed : int
+        The same seed gives the same lines.
+
+    Returns
+    -------
+    dict of str to list
+        Columns for `compare_table`: ``asset`` and ``hall`` of the plant's own, values that hold for both lines, and
+        values with the prefixes ``now.`` and ``proposed.``. About one row in two hundred has a defect that a survey
+        could have.
+
+    Examples
+    --------
+    >>> columns = lines(100)
+    >>> len(columns["asset"]), "proposed.lubrication.shot_ul" in columns
+    (100, True)
+    """
+    from ._invented_lines import invented  # random numbers are not imported with the package
+
+    return invented(count, seed)

@@ -2,10 +2,24 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
-from typing import Any, Protocol, SupportsFloat, SupportsIndex, TypeAlias
+from collections.abc import Callable, Mapping, Sequence
+from typing import TYPE_CHECKING, Any, Protocol, SupportsFloat, SupportsIndex, TypeAlias
 
-__all__ = ["Array", "Floats", "FloatsOut", "Progress", "Quantity", "Scalar"]
+if TYPE_CHECKING:
+    from ._core import Line
+
+__all__ = [
+    "Array",
+    "ArrowStream",
+    "Columns",
+    "Defaults",
+    "Draws",
+    "Floats",
+    "FloatsOut",
+    "Progress",
+    "Quantity",
+    "Scalar",
+]
 
 
 class Quantity(Protocol):
@@ -26,11 +40,27 @@ class Array(Protocol):
         """Return a NumPy array."""
 
 
+class ArrowStream(Protocol):
+    """What hands over its columns by the Arrow C stream interface: pandas, polars, pyarrow, duckdb, our own tables."""
+
+    def __arrow_c_stream__(self, requested_schema: Any = None) -> Any:
+        """Return a capsule with the stream."""
+
+
+Columns: TypeAlias = ArrowStream | Mapping[str, Any]
+"""A table, or columns by name."""
+
+Defaults: TypeAlias = "Line | Mapping[str, Any]"
+"""What holds where no cell of a table says otherwise: a line, or values by path."""
+
 Scalar: TypeAlias = SupportsFloat | SupportsIndex | Quantity
 """A number, with or without a unit."""
 
 Floats: TypeAlias = SupportsFloat | SupportsIndex | Quantity | Array | Sequence[Any]
 """A number or an array of numbers: list, NumPy array, labelled array, or a quantity of either."""
+
+Draws: TypeAlias = Array | Sequence[Sequence[float]] | ArrowStream | Mapping[str, Any]
+"""Values by draw and row: an array of two axes, or a table with the columns ``draw``, ``row`` and the value."""
 
 FloatsOut: TypeAlias = Any
 """A float where all arguments were numbers, a labelled array where one had labels, else a NumPy array."""

@@ -3,7 +3,7 @@
 use super::standard::{Cited, StandardChain, standard};
 use super::survey::Chain;
 use crate::error::{Code, Result};
-use crate::quantity::{Noun, Tree, Value};
+use crate::quantity::{Datum, Field, Noun, Tree, Value};
 
 impl Chain {
     /// A chain of a standard; `given` are public names and values that the standard leaves open, or that differ.
@@ -56,6 +56,23 @@ impl Chain {
             }
             error
         })
+    }
+
+    /// What a standard's table says of a chain, the rest blank: for columns that fill it. `pitch_mm` chooses among the
+    /// pitches of a designation that has several.
+    pub fn outline(name: &str, designation: &str, pitch_mm: Option<f64>) -> Result<Chain> {
+        let mut found = standard(name, designation)?;
+        if let (None, Some(millimetres)) = (&found.pitch, pitch_mm) {
+            found = found.with_pitch(crate::quantity::unit::MM.to_si(millimetres))?;
+        }
+        let mut chain = <Chain as Field>::blank();
+        chain.designation = Some(format!("{} {}", found.standard.name(), found.designation).into());
+        for row in Self::ROWS {
+            if let Some(cited) = of_one_strand(&found, row.plain) {
+                chain.put(&[row.name], Datum::Number(row.unit.from_si(cited.value)));
+            }
+        }
+        Ok(chain)
     }
 
     /// Where the value of a field comes from, if it is the one in the table of this chain's designation.

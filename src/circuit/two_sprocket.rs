@@ -1,11 +1,11 @@
 //! The everyday loop: two sprockets, a carrying strand above, a return strand below.
 
-use super::survey::{Circuit, Section, Straight, Support, Turn};
+use super::survey::{Circuit, Section, Straight, Support, Turn, TurnKind};
 use crate::chain::loop_length;
 use crate::error::{Code, Error, Result};
 use crate::noun;
 use crate::quantity::unit::{DEG, M, MM};
-use crate::quantity::{Noun, Tree, Value, at_least, between, up_to};
+use crate::quantity::{Field, at_least, between, checked, up_to};
 
 macro_rules! two_sprocket_noun { ($declare:ident) => { $declare! {
     /// The everyday loop by a few numbers: it fits one row of a table.
@@ -55,56 +55,59 @@ impl TwoSprocket {
         let return_rise = -centre * up + (tail - drive) * (sine * up - cosine * level);
         let carry_rise = centre * up + (drive - tail) * (sine * up + cosine * level);
         let length = centre * cosine;
-        let straight = |rise: f64, support: Support, load: f64, temperature: Option<f64>| -> Result<Straight> {
-            Straight::from_tree(&table(vec![
-                ("length_m", Value::Number(M.from_si(length))),
-                ("rise_m", Value::Number(rise)),
-                ("support", Value::Text(support.as_str().into())),
-                ("load_kg_per_m", Value::Number(load)),
-                ("temperature_c", temperature.map_or(Value::Nothing, Value::Number)),
-            ]))
+        let straight = |rise: f64, support: Support, load: f64, temperature: Option<f64>| Straight {
+            length_m: M.from_si(length),
+            rise_m: rise,
+            support,
+            load_kg_per_m: load,
+            temperature_c: temperature,
+            ..Straight::blank()
         };
-        let wheel = |teeth: i64, wrap: f64, rise: f64, is_drive: bool| -> Result<Section> {
-            Ok(Section::Turn(Turn::from_tree(&table(vec![
-                ("kind", Value::Text("wheel".into())),
-                ("teeth", Value::Whole(teeth)),
-                ("wrap_deg", Value::Number(DEG.from_si(wrap))),
-                ("rise_m", Value::Number(rise)),
-                ("load_kg_per_m", Value::Number(self.returning_kg_per_m)),
-                ("drive", Value::Flag(is_drive)),
-            ]))?))
+        let wheel = |teeth: i64, wrap: f64, rise: f64, drive: bool| {
+            Section::Turn(Turn {
+                kind: TurnKind::Wheel,
+                teeth: Some(teeth),
+                wrap_deg: DEG.from_si(wrap),
+                rise_m: rise,
+                load_kg_per_m: self.returning_kg_per_m,
+                drive,
+                ..Turn::blank()
+            })
         };
-        let back = straight(return_rise, self.return_support, self.returning_kg_per_m, self.return_temperature_c)?;
+        let back = straight(return_rise, self.return_support, self.returning_kg_per_m, self.return_temperature_c);
         let carry = Straight {
             loads: self.loads,
             extra_pull_n: self.extra_pull_n,
-            ..straight(carry_rise, self.support, self.carried_kg_per_m, self.carry_temperature_c)?
+            ..straight(carry_rise, self.support, self.carried_kg_per_m, self.carry_temperature_c)
         };
         let half = std::f64::consts::PI;
-        let sections = [
+        let sections = vec![
             Section::Straight(back),
-            wheel(self.teeth_tail, half + 2.0 * gamma, 2.0 * tail * cosine * level, false)?,
+            wheel(self.teeth_tail, half + 2.0 * gamma, 2.0 * tail * cosine * level, false),
             Section::Straight(carry),
-            wheel(self.teeth_drive, half - 2.0 * gamma, -2.0 * drive * cosine * level, true)?,
+            wheel(self.teeth_drive, half - 2.0 * gamma, -2.0 * drive * cosine * level, true),
         ];
-        let mut circuit = Circuit::from_tree(&table(vec![
-            ("sections", Value::List(sections.iter().map(crate::quantity::Field::write).collect())),
-            ("take_up_n", Value::Number(self.take_up_n)),
-            ("strands", Value::Whole(self.strands)),
-        ]))?;
-        circuit.joints = self.joints;
+        let circuit = Circuit {
+            sections,
+            take_up_n: self.take_up_n,
+            strands: self.strands,
+            joints: self.joints,
+            ..Circuit::blank()
+        };
+        checked(&circuit, "circuit")?; // ranges of the sections that were made here
         Ok(circuit)
     }
-}
-
-fn table(entries: Vec<(&str, Value)>) -> Tree {
-    Value::Table(entries.into_iter().map(|(key, value)| (key.to_string(), value.into())).collect()).into()
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::quantity::{Noun, Tree, Value};
     use proptest::prelude::*;
+
+    fn table(entries: Vec<(&str, Value)>) -> Tree {
+        Value::Table(entries.into_iter().map(|(key, value)| (key.to_string(), value.into())).collect()).into()
+    }
 
     proptest! {
         #[test]

@@ -8,12 +8,14 @@ pyo3::import_exception!(pinfilm.errors, UnitError);
 pyo3::import_exception!(pinfilm.errors, TableError);
 pyo3::import_exception!(pinfilm.errors, ConvergenceError);
 pyo3::import_exception!(pinfilm.errors, PinfilmRangeWarning);
+pyo3::import_exception!(pinfilm.errors, PinfilmTableWarning);
 
 /// Imports the exceptions once, so that raising one later cannot fail, whatever surrounds the caller.
 pub fn import(py: Python<'_>) -> PyResult<()> {
     py.import("pinfilm.errors")?;
     let _ = (py.get_type::<InputError>(), py.get_type::<UnitError>(), py.get_type::<TableError>());
     let _ = (py.get_type::<ConvergenceError>(), py.get_type::<PinfilmRangeWarning>());
+    let _ = py.get_type::<PinfilmTableWarning>();
     Ok(())
 }
 

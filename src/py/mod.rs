@@ -2,6 +2,7 @@
 //!
 //! | file | what it does |
 //! |---|---|
+//! | `arrow`, `columns` | columns across without a copy; tables of any origin |
 //! | `border` | values across: Python objects to survey data and back |
 //! | `curves` | what lies between the numbers of a result, and blank survey files |
 //! | `errors` | the one error type as Python's exceptions |
@@ -10,16 +11,21 @@
 //! | `long` | long calls: threads, progress, Ctrl-C |
 //! | `nouns` | a Python class for every noun, made from its declaration |
 //! | `recommend` | `recommend`, `simulate` |
+//! | `ranking`, `tables` | which lines first; many lines at once |
 //! | `verbs` | `evaluate`, `compare` and what can be asked of their results |
 
+mod arrow;
 mod border;
+mod columns;
 mod curves;
 mod errors;
 mod formulas;
 mod logs;
 mod long;
 mod nouns;
+mod ranking;
 mod recommend;
+mod tables;
 mod verbs;
 
 use pyo3::prelude::*;
@@ -100,7 +106,11 @@ mod _core {
         Surface, Synchronised, Tension, Timer, Turn, TwoSprocket, Warning, Wear, WearState,
     };
     #[pymodule_export]
+    use super::ranking::{Ranking, rank};
+    #[pymodule_export]
     use super::recommend::{recommend, simulate};
+    #[pymodule_export]
+    use super::tables::{Table, compare_table, evaluate_table};
     #[pymodule_export]
     use super::verbs::{Explanation, compare, evaluate, joint_orbit, register, standards, version};
 

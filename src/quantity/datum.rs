@@ -52,6 +52,19 @@ impl Datum<'_> {
     }
 }
 
+/// What a single value is.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Kind {
+    /// A number.
+    Number,
+    /// A whole number.
+    Whole,
+    /// True or false.
+    Flag,
+    /// A word.
+    Text,
+}
+
 /// What became of a value that was put at a path.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Put {

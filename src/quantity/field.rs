@@ -2,7 +2,7 @@
 
 use super::tree::{Tree, Value};
 use super::unit::Unit;
-use super::{Datum, Notes, Put, Row, show};
+use super::{Datum, Kind, Notes, Put, Row, blank, show};
 use crate::error::{Code, Error, Result};
 use std::borrow::Cow;
 use std::fmt::Debug;
@@ -70,6 +70,18 @@ pub trait Field: Sized + Clone + PartialEq + Debug {
     /// Whether this is what an absent key would give.
     fn is_absent(&self) -> bool {
         false
+    }
+
+    /// What stands here before anything was given: the default of the declaration, else a blank that no range allows
+    /// ([`blank`](super::blank)). Columns fill a blank noun value by value.
+    fn blank() -> Self;
+
+    /// What single values at a path below this type are; nothing for a group or where there is no such path.
+    fn kind(path: &[&str]) -> Option<Kind>;
+
+    /// Why a single value cannot stand at a path below this type; nothing where it can.
+    fn refusal(path: &[&str], tree: &Tree, place: &Place, row: &Row) -> Option<Error> {
+        if path.is_empty() { Self::read(tree, place, row).err() } else { None }
     }
 
     /// As survey data.
@@ -187,6 +199,12 @@ impl Field for f64 {
         allowed(value, place, row).map_err(|error| error.at_line(tree.line))?;
         Ok(value)
     }
+    fn blank() -> Self {
+        blank::NUMBER
+    }
+    fn kind(path: &[&str]) -> Option<Kind> {
+        path.is_empty().then_some(Kind::Number)
+    }
     fn from_datum(datum: Datum<'_>) -> Option<Self> {
         datum.number()
     }
@@ -228,6 +246,12 @@ impl Field for i64 {
         allowed(value as f64, place, row).map_err(|error| error.at_line(tree.line))?;
         Ok(value)
     }
+    fn blank() -> Self {
+        blank::WHOLE
+    }
+    fn kind(path: &[&str]) -> Option<Kind> {
+        path.is_empty().then_some(Kind::Whole)
+    }
     fn from_datum(datum: Datum<'_>) -> Option<Self> {
         datum.whole()
     }
@@ -256,6 +280,12 @@ impl Field for bool {
             Value::Flag(flag) => Ok(flag),
             _ => Err(wrong_type(tree, place, row, "true or false")),
         }
+    }
+    fn blank() -> Self {
+        false
+    }
+    fn kind(path: &[&str]) -> Option<Kind> {
+        path.is_empty().then_some(Kind::Flag)
     }
     fn from_datum(datum: Datum<'_>) -> Option<Self> {
         if let Datum::Flag(flag) = datum { Some(flag) } else { None }
@@ -288,6 +318,12 @@ impl Field for Word {
             _ => Err(wrong_type(tree, place, row, "text")),
         }
     }
+    fn blank() -> Self {
+        Cow::Borrowed("")
+    }
+    fn kind(path: &[&str]) -> Option<Kind> {
+        path.is_empty().then_some(Kind::Text)
+    }
     fn from_datum(datum: Datum<'_>) -> Option<Self> {
         if let Datum::Text(text) = datum { Some(Cow::Owned(text.to_string())) } else { None }
     }
@@ -318,6 +354,15 @@ impl<T: Field> Field for Option<T> {
     }
     fn is_absent(&self) -> bool {
         self.is_none()
+    }
+    fn blank() -> Self {
+        None
+    }
+    fn kind(path: &[&str]) -> Option<Kind> {
+        T::kind(path)
+    }
+    fn refusal(path: &[&str], tree: &Tree, place: &Place, row: &Row) -> Option<Error> {
+        T::refusal(path, tree, place, row)
     }
     fn get(&self, path: &[&str]) -> Option<Datum<'_>> {
         match self {
@@ -372,6 +417,17 @@ impl<T: Field> Field for Vec<T> {
         let Value::List(items) = &tree.value else { return Err(wrong_type(tree, place, row, "a list")) };
         items.iter().enumerate().map(|(i, item)| T::read(item, &place.item(i), row)).collect()
     }
+    fn blank() -> Self {
+        Vec::new()
+    }
+    fn kind(path: &[&str]) -> Option<Kind> {
+        let (first, rest) = path.split_first()?;
+        first.parse::<usize>().ok().and_then(|_| T::kind(rest))
+    }
+    fn refusal(path: &[&str], tree: &Tree, place: &Place, row: &Row) -> Option<Error> {
+        let (first, rest) = path.split_first()?;
+        T::refusal(rest, tree, &place.item(first.parse().ok()?), row)
+    }
     fn get(&self, path: &[&str]) -> Option<Datum<'_>> {
         let (first, rest) = path.split_first()?;
         <[T]>::get(self, first.parse::<usize>().ok()?)?.get(rest)
@@ -418,6 +474,17 @@ where
     fn read(tree: &Tree, place: &Place, row: &Row) -> Result<Self> {
         Vec::read(tree, place, row)?.try_into().map_err(|_| wrong_type(tree, place, row, &format!("a list of {K}")))
     }
+    fn blank() -> Self {
+        std::array::from_fn(|_| T::blank())
+    }
+    fn kind(path: &[&str]) -> Option<Kind> {
+        let (first, rest) = path.split_first()?;
+        first.parse::<usize>().ok().and_then(|_| T::kind(rest))
+    }
+    fn refusal(path: &[&str], tree: &Tree, place: &Place, row: &Row) -> Option<Error> {
+        let (first, rest) = path.split_first()?;
+        T::refusal(rest, tree, &place.item(first.parse().ok()?), row)
+    }
     fn get(&self, path: &[&str]) -> Option<Datum<'_>> {
         let (first, rest) = path.split_first()?;
         <[T]>::get(self, first.parse::<usize>().ok()?)?.get(rest)
@@ -450,6 +517,16 @@ impl<T: Field> Field for (i64, T) {
                 Ok((i64::read(&items[0], place, &Row::BLANK)?, T::read(&items[1], place, row)?))
             }
             _ => Err(wrong_type(tree, place, row, "a section number and a value")),
+        }
+    }
+    fn blank() -> Self {
+        (i64::blank(), T::blank())
+    }
+    fn kind(path: &[&str]) -> Option<Kind> {
+        match path.split_first()? {
+            (&"0", []) => Some(Kind::Whole),
+            (&"1", rest) => T::kind(rest),
+            _ => None,
         }
     }
     fn get(&self, path: &[&str]) -> Option<Datum<'_>> {
@@ -493,6 +570,12 @@ impl Field for Named {
             f64::read(tree, &place.then(name), row).map(|value| (Cow::Owned(name.clone()), value))
         };
         entries.iter().map(read).collect::<Result<_>>().map(Named)
+    }
+    fn blank() -> Self {
+        Named::default()
+    }
+    fn kind(path: &[&str]) -> Option<Kind> {
+        (path.len() == 1).then_some(Kind::Number)
     }
     fn get(&self, path: &[&str]) -> Option<Datum<'_>> {
         let [first] = path else { return None };

@@ -13,6 +13,7 @@
 //! | `field` | how one value is read, checked, written and converted |
 //! | `noun` | the declaration macros |
 //! | `datum` | one value at a dotted path, in and out, without a whole survey around it |
+//! | `blank` | what stands where nothing was given yet |
 //! | `explain` | a number that explains itself |
 //! | `note` | warnings and cautions |
 //! | `argument` | what formulas take and give beyond the surveys and results of lines |
@@ -21,6 +22,7 @@
 //! | `show` | values as people read them: numbers, text tables, HTML tables |
 
 mod argument;
+pub mod blank;
 mod datum;
 mod explain;
 mod field;
@@ -34,7 +36,7 @@ pub mod unit;
 mod words;
 
 pub use argument::{ARGUMENTS, default_of, find, named, same};
-pub use datum::{Datum, Put, no_such_path, put_at, registered, row_of, steps, value_at};
+pub use datum::{Datum, Kind, Put, no_such_path, put_at, registered, row_of, steps, value_at};
 pub use explain::{Explanation, Ingredient, explain};
 pub use field::{Field, Named, Place, Word, nearest};
 pub use note::{Caution, Note, Notes, Wording};

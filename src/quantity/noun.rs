@@ -165,6 +165,31 @@ macro_rules! noun {
                 Self::absent(&$crate::quantity::Place::root(""), &$crate::quantity::Row::BLANK)
                     .is_ok_and(|absent| absent == *self)
             }
+            fn blank() -> Self {
+                Self { $( $lines: $crate::quantity::Lines::default(), )? $( $field: $crate::noun!(@blank $ty $(, $default)?) ),+ }
+            }
+            fn kind(path: &[&str]) -> Option<$crate::quantity::Kind> {
+                let (first, rest) = path.split_first()?;
+                match *first {
+                    $( stringify!($field) => <$ty as $crate::quantity::Field>::kind(rest), )+
+                    _ => None,
+                }
+            }
+            fn refusal(
+                path: &[&str],
+                tree: &$crate::quantity::Tree,
+                place: &$crate::quantity::Place,
+                _: &$crate::quantity::Row,
+            ) -> Option<$crate::Error> {
+                let (first, rest) = path.split_first()?;
+                let row = <Self as $crate::quantity::Noun>::ROWS.iter().find(|row| row.name == *first)?;
+                match *first {
+                    $( stringify!($field) => <$ty as $crate::quantity::Field>::refusal(
+                        rest, tree, &place.then(stringify!($field)), row,
+                    ), )+
+                    _ => None,
+                }
+            }
             fn write(&self) -> $crate::quantity::Tree {
                 $crate::quantity::Value::Table(vec![ $(
                     (stringify!($field).to_string(), $crate::quantity::Field::write(&self.$field))
@@ -257,6 +282,8 @@ macro_rules! noun {
         let _ = (&$place, $row);
         $default
     }};
+    (@blank $ty:ty) => { <$ty as $crate::quantity::Field>::blank() };
+    (@blank $ty:ty, $default:expr) => { $default };
     (@is_default $self:ident . $field:ident, $ty:ty) => { false };
     (@is_default $self:ident . $field:ident, $ty:ty, $default:expr) => {{
         let default: $ty = $default;
@@ -290,6 +317,13 @@ macro_rules! choice {
                     $($word => Ok($name::$variant),)+
                     other => Err($crate::quantity::unknown_word(other, place, row, Self::WORDS, tree.line)),
                 }
+            }
+            fn blank() -> Self {
+                const FIRST: &[$name] = &[$($name::$variant),+];
+                FIRST[0]
+            }
+            fn kind(path: &[&str]) -> Option<$crate::quantity::Kind> {
+                path.is_empty().then_some($crate::quantity::Kind::Text)
             }
             fn from_datum(datum: $crate::quantity::Datum<'_>) -> Option<Self> {
                 match datum {
@@ -397,8 +431,50 @@ macro_rules! tagged {
                     _ => match self { $($name::$noun(noun) => $crate::quantity::Field::get(noun, path)),+ },
                 }
             }
+            /// The word itself may be put too: another one than it is makes a blank noun of that kind.
             fn put(&mut self, path: &[&str], datum: $crate::quantity::Datum<'_>) -> $crate::quantity::Put {
+                if let [$tag] = path {
+                    match datum {
+                        $crate::quantity::Datum::Text(word) if word == self.as_str() => {}
+                        $( $crate::quantity::Datum::Text($word) => {
+                            *self = $name::$noun($crate::quantity::Field::blank());
+                        } )+
+                        _ => return $crate::quantity::Put::WrongKind,
+                    }
+                    return $crate::quantity::Put::Done;
+                }
                 match self { $($name::$noun(noun) => $crate::quantity::Field::put(noun, path, datum)),+ }
+            }
+            fn blank() -> Self {
+                let each: &[fn() -> Self] = &[$( || $name::$noun($crate::quantity::Field::blank()) ),+];
+                each[0]()
+            }
+            fn kind(path: &[&str]) -> Option<$crate::quantity::Kind> {
+                if let [$tag] = path {
+                    return Some($crate::quantity::Kind::Text);
+                }
+                let none = None;
+                $( let none = none.or_else(|| <$noun as $crate::quantity::Field>::kind(path)); )+
+                none
+            }
+            fn refusal(
+                path: &[&str],
+                tree: &$crate::quantity::Tree,
+                place: &$crate::quantity::Place,
+                row: &$crate::quantity::Row,
+            ) -> Option<$crate::Error> {
+                if let [$tag] = path {
+                    let row = $crate::quantity::Row { means: concat!("the ", $tag), ..*row };
+                    let at = place.then($tag);
+                    return match $crate::quantity::word(tree, &at, &row, Self::WORDS) {
+                        Ok(word) if Self::WORDS.contains(&word) => None,
+                        Ok(word) => Some($crate::quantity::unknown_word(word, &at, &row, Self::WORDS, tree.line)),
+                        Err(error) => Some(error),
+                    };
+                }
+                let none = None;
+                $( let none = none.or_else(|| <$noun as $crate::quantity::Field>::refusal(path, tree, place, row)); )+
+                none
             }
             fn check(
                 &self,

@@ -61,6 +61,32 @@ macro_rules! comparison_noun { ($declare:ident) => { $declare! {
 pub(crate) use comparison_noun;
 comparison_noun!(noun);
 
+/// What a table shows of a comparison where nothing else was asked for.
+pub const COMPARED: &[&str] = &[
+    "invest",
+    "saving_per_year",
+    "saving_without_chain_per_year",
+    "payback_status",
+    "payback_days",
+    "payback_days_without_chain",
+    "payback_days_downtime_halved",
+    "discounted_payback_years",
+    "npv",
+    "npv_without_chain",
+    "irr_status",
+    "irr",
+    "now.cost.total_per_year",
+    "proposed.cost.total_per_year",
+    "now.fill.never_reached",
+    "proposed.fill.never_reached",
+    "now.drive.energy_kwh_per_year",
+    "proposed.drive.energy_kwh_per_year",
+    "now.supply.applied_l_per_year",
+    "proposed.supply.applied_l_per_year",
+    "now.wear.service_life_years",
+    "proposed.wear.service_life_years",
+];
+
 /// Compares a line as it is with the same line as proposed.
 ///
 /// Capital, discount rate, horizon and days of a year are those of the proposed survey. Chain replacements are spread

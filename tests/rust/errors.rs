@@ -16,6 +16,12 @@ const ELSEWHERE: &[(Code, &str)] = &[
     (Code::Dimension, "only a quantity of a units library in Python has one: tests/python/test_boundary.py"),
     (Code::Stopped, "a long study that its caller stopped: the tests of src/study"),
     (Code::NoAnswer, "formulas and logs, where no number is the answer: tests/python/formulas and src/log/proof"),
+    (Code::MissingColumns, "a table: the tests of src/table"),
+    (Code::DuplicateColumn, "a table: the tests of src/table"),
+    (Code::UnknownOutput, "a table: the tests of src/table"),
+    (Code::ColumnType, "a table: tests/python/tables/test_hostile_tables.py"),
+    (Code::NotATable, "an object of Python: tests/python/tables/test_table.py"),
+    (Code::File, "raised in Python, which reads and stores: tests/python/tables/test_files.py"),
 ];
 
 fn oven() -> Line {
