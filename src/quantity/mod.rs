@@ -18,6 +18,7 @@
 //! | `argument` | what formulas take and give beyond the surveys and results of lines |
 //! | `outcome` | formulas with several results: their names, units and meanings |
 //! | `words` | choices that several rooms share |
+//! | `spread` | how far a guess may be out |
 //! | `show` | values as people read them: numbers, text tables, HTML tables |
 
 mod argument;
@@ -29,6 +30,7 @@ mod noun;
 mod outcome;
 mod row;
 pub mod show;
+mod spread;
 mod tree;
 pub mod unit;
 mod words;
@@ -43,6 +45,7 @@ pub use outcome::OUTCOMES;
 #[cfg(feature = "python")]
 pub(crate) use outcome::outcomes;
 pub use row::{Class, Range, Row, above, any, at_least, between, up_to};
+pub use spread::Spread;
 pub use tree::{Tree, Value};
 pub use unit::Unit;
 pub use words::{Access, Side};
