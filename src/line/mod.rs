@@ -11,6 +11,7 @@ mod course;
 mod driving;
 mod evaluate;
 mod explain;
+mod growth;
 mod oiling;
 mod reach;
 mod report;
@@ -23,5 +24,6 @@ mod wearing;
 
 pub use evaluate::evaluate;
 pub use explain::origin;
+pub use growth::Growth;
 pub use result::*;
 pub use survey::*;

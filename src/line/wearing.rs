@@ -38,6 +38,35 @@ pub(super) struct Wearing {
     /// Depth a calendar second (m/s).
     pub sprocket_flank: Option<f64>,
     pub roller_bush: Option<f64>,
+    /// The chain that wears so, for its elongation at any time.
+    pub wearer: Wearer,
+}
+
+/// A chain that wears, with all that its elongation against time needs; running seconds.
+pub(super) struct Wearer {
+    joint: WornJoint,
+    classes: Vec<WearingClass>,
+    pitch: f64,
+    pin_diameter: f64,
+    wall: Option<f64>,
+    work_rate: f64,
+    sliding_rate: f64,
+    running_in: RunningIn,
+}
+
+impl Wearer {
+    pub fn chain(&self) -> WearingChain<'_> {
+        WearingChain {
+            joint: &self.joint,
+            pitch: self.pitch,
+            pin_diameter: self.pin_diameter,
+            wall: self.wall,
+            classes: &self.classes,
+            work_rate: self.work_rate,
+            sliding_rate: self.sliding_rate,
+            running_in: self.running_in,
+        }
+    }
 }
 
 pub(super) fn wear_of(
@@ -112,16 +141,17 @@ pub(super) fn wear_of(
     }
     let pin_radius = chain.pin_diameter / 2.0;
     let sliding_rate = work.sliding_rate(pin_radius, circuit_time);
-    let wearing = WearingChain {
-        joint: &joint,
+    let wearer = Wearer {
+        joint,
+        classes,
         pitch: chain.pitch,
         pin_diameter: chain.pin_diameter,
         wall,
-        classes: &classes,
         work_rate: work.work_rate(pin_radius, circuit_time),
         sliding_rate,
         running_in: RunningIn { factor: wear.run_in_factor, distance: wear.run_in_distance },
     };
+    let wearing = wearer.chain();
     let teeth = course.layout.places.iter().filter_map(|place| place.turn()?.teeth).max();
     let limit = replacement_limit(
         chain.elongation_limit,
@@ -155,6 +185,7 @@ pub(super) fn wear_of(
         elongation_1_year,
         service_life: service_life(lives.life, line.costs.other_life),
         lives,
+        wearer,
     })
 }
 

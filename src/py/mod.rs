@@ -5,6 +5,7 @@
 //! | `border` | values across: Python objects to survey data and back |
 //! | `errors` | the one error type as Python's exceptions |
 //! | `formulas` | formulas by name, over numbers and arrays |
+//! | `study` | grids, draws, sensitivity, calibration; long calls |
 //! | `nouns` | a Python class for every noun, made from its declaration |
 //! | `verbs` | `evaluate`, `compare` and what can be asked of their results |
 
@@ -12,6 +13,7 @@ mod border;
 mod errors;
 mod formulas;
 mod nouns;
+mod study;
 mod verbs;
 
 use pyo3::prelude::*;
@@ -72,6 +74,11 @@ mod _core {
         FillState, Friction, Joint, JointState, Kinematics, Line, LossParts, Manual, Oil, RollerContact, Savings,
         Spray, Straight, Supply, SupplyState, Surface, Synchronised, Tension, Timer, Turn, TwoSprocket, Warning, Wear,
         WearState,
+    };
+    #[pymodule_export]
+    use super::study::{
+        Calibration, Columns, Distribution, Estimate, Reading, Sample, Sensitivity, calibrate, default_uncertainty,
+        sample, sensitivity, sweep,
     };
     #[pymodule_export]
     use super::verbs::{Explanation, compare, evaluate, register, standards, version};

@@ -64,13 +64,19 @@ impl Spread {
             Spread::Percent(most) => format!("± {} % of the value (5 % to 95 %), normal", number(most)),
             Spread::Times(low, high) => format!("{} times the value, triangular", to(low, high)),
             Spread::NormalTimes(sd, low, high) => {
-                format!("standard deviation {} % of the value, normal, cut at {} times it", number(100.0 * sd), to(low, high))
+                format!(
+                    "standard deviation {} % of the value, normal, cut at {} times it",
+                    number(100.0 * sd),
+                    to(low, high)
+                )
             }
             Spread::Loss(low, high) => format!("loss {} times that of the value, triangular", to(low, high)),
             Spread::ShareOf(low, mode, high, path) => {
                 format!("{} of {path}, most likely {}, triangular", to(low, high), number(mode))
             }
-            Spread::Follows(low, high, path) => format!("moves with {path}; its share of that {} times the usual, triangular", to(low, high)),
+            Spread::Follows(low, high, path) => {
+                format!("moves with {path}; its share of that {} times the usual, triangular", to(low, high))
+            }
         }
     }
 }
