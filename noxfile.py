@@ -109,3 +109,6 @@ def bench(session: nox.Session) -> None:
     session.install(*MATURIN, *PROJECT["project"]["dependencies"])
     session.run("maturin", "develop", "--release", "--locked", env={"RUSTFLAGS": None})
     session.run("python", "benches/boundary.py")
+    session.install("SALib>=1.5")
+    session.run("python", "benches/sensitivity.py")
+    session.run("python", "benches/study.py")

@@ -17,6 +17,7 @@ mod fill;
 mod film;
 mod line;
 mod oil;
+mod recovery;
 mod reference;
 mod study;
 mod supply;

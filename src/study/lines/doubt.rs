@@ -145,6 +145,26 @@ mod tests {
         assert_eq!(of(&closure, 0.4, 0.5), Some(Distribution::Triangular { low: 0.2, mode: 0.4, high: 0.6 }));
     }
 
+    /// Every row that states a spread can be drawn, about its default or about a usual value.
+    #[test]
+    fn every_spread_of_the_register_is_a_distribution() {
+        use crate::quantity::{Field, default_of};
+        let mut rows = Vec::new();
+        crate::line::Line::register(String::new(), &Row::BLANK, &mut rows);
+        let mut stated = 0;
+        for (path, row) in rows.iter().filter(|(_, row)| row.spread != Spread::Unstated) {
+            let default = default_of(row).filter(|default| *default != 0.0);
+            let value = default.unwrap_or(0.5 * (row.allowed.low.max(0.0) + row.allowed.high.min(1.0)));
+            let found = about(row, value, default, &|_| Some(10.0));
+            let d = found.unwrap_or_else(|| panic!("{path} = {value}: {:?}", row.spread));
+            assert!(d.quantile(0.05) < d.quantile(0.95), "{path}: {d:?}");
+            d.check_within(path, row.unit.label, row.allowed.low, row.allowed.high).unwrap();
+            assert!(!row.spread.words().is_empty());
+            stated += 1;
+        }
+        assert!(stated > 60, "only {stated} rows state a spread");
+    }
+
     #[test]
     fn nothing_of_zero_is_certain() {
         assert_eq!(of(&row(Spread::Factor(3.0), Class::Closure), 0.0, 0.5), None);

@@ -5,7 +5,7 @@ use super::super::indices::{Design, Indices, over_shifts};
 use super::super::progress::{Progress, in_parallel};
 use super::super::spread::NETS;
 use super::outputs::{Outputs, number_of};
-use super::sample::{SampleSettings, failures, rows_of_a_net};
+use super::sample::{SampleSettings, failures, fits, rows_of_a_net};
 use super::subject::Side;
 use super::uncertain::Uncertain;
 use crate::error::{Code, Error, Result};
@@ -65,6 +65,7 @@ pub fn what_matters(
     let (readers, row) = (outputs.readers(), outputs.rows()[0]);
     let scaled = |x: f64| if log { x.ln() } else { x };
     let read = |outcome: &super::Outcome| scaled(number_of(outcome.get(&readers[0]).unwrap_or(Datum::Nothing), row));
+    fits(each * (groups.len() + 2), 1, "n", "ask for fewer base rows")?;
     let mut shifts = Vec::with_capacity(NETS);
     let (mut done, mut varies) = (0, true);
     let all = NETS * each * (groups.len() + 2);

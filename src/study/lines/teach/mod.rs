@@ -6,6 +6,7 @@ mod reading; // what was read
 pub use reading::{CAREFUL_READING_PCT, Reading, running_hours};
 
 use super::outputs::Outputs;
+use super::sample::fits;
 use super::subject::Subject;
 use super::uncertain::Uncertain;
 use super::usual::default_uncertainty;
@@ -102,6 +103,7 @@ pub fn calibrate_line(
     let model = Model::new(&uncertain, &readings, settings)?;
     let outputs = Outputs::of(uncertain.subject(), Some(outputs), None)?.only_numbers()?;
     let parameters = model.parameters();
+    fits(settings.n, 3 * parameters.len() + 2 * outputs.len(), "n", "draw fewer")?;
     let observed: Vec<Observation> = readings.iter().map(Reading::observation).collect();
     let compute = |theta: &[f64], y: &mut [f64]| model.readings(theta, y);
     let problem = Problem::new(&parameters, &observed, &compute)?;
