@@ -2,12 +2,84 @@
 The compiled core of pinfilm. Import from `pinfilm`, not from here.
 """
 
-from collections.abc import Mapping, Sequence
+from _typeshed import SupportsGetItem
+from collections.abc import Iterator, Mapping, Sequence
+from datetime import date
 from os import PathLike
-from pinfilm.typing import Floats, FloatsOut, Scalar
-from typing import Any, final
+from pinfilm.typing import Column, Correlations, Doubts, DoubtsOut, Floats, FloatsOut, Grid, Lines, Scalar, Watcher
+from typing import Any, SupportsFloat, SupportsIndex, final
 
-__all__ = ["Caution", "Chain", "Circuit", "Comparison", "Cost", "Costs", "Drip", "Drive", "DriveState", "Duty", "Evaluation", "Event", "EveryNth", "Explanation", "Fill", "FillState", "Friction", "Joint", "JointState", "Kinematics", "Line", "LockTime", "LossParts", "LossRates", "Manual", "ManualInterval", "Oil", "OperatingPoint", "PeriodicFill", "PointsCoverage", "ReynoldsBearing", "RollerContact", "Savings", "Spray", "Straight", "Supply", "SupplyState", "Surface", "Synchronised", "Tension", "Timer", "TimerCoverage", "Turn", "TwoSprocket", "ViscosityWindow", "Warning", "Wear", "WearState", "archard_volume_mm3", "articulation_angle_deg", "asperity_integral", "blend_viscosity_mm2_s", "capstan_ratio", "centre_distance_mm", "chain_length_pitches", "chain_speed_m_per_s", "compare", "conductor_resistance_ohm_per_km", "current_from_power_a", "demand_ul_per_joint_h", "density_kg_per_m3", "discounted_payback_years", "dynamic_viscosity_mpa_s", "eccentricity_short", "elongation_pct", "equivalent_circuit", "evaluate", "every_nth", "fill_between_shots", "formulas", "grade_limits_mm2_s", "irr", "irr_roots", "irr_status", "joint_entry_time_s", "kinematic_viscosity_mm2_s", "line_contact_film_um", "load_voltage_v", "lock_risk", "lock_time_s", "loss_rates_per_h", "manual_interval", "npv", "payback_days", "payback_status", "payback_years", "penetration_time_s", "periodic_fill", "pitch_diameter_mm", "points_coverage", "power_from_current_kw", "pressure_drop_kpa", "pressure_mpa", "reached_joints", "register", "reynolds_bearing", "rolling_resistance", "sag_tension_n", "single_present_value_factor", "smallest_shot_ul", "sommerfeld_short", "speed_ripple", "squeeze_time_short_s", "standards", "three_gaps", "timer_coverage", "uniform_present_value_factor", "v100_mm2_s", "vent_time_s", "version", "viscosity_index", "viscosity_window_mpa_s", "voltage_drop_v"]
+__all__ = ["Calibration", "Caution", "Chain", "Circuit", "Columns", "Comparison", "Cost", "Costs", "Distribution", "Drip", "Drive", "DriveState", "Duty", "Estimate", "Evaluation", "Event", "EveryNth", "Explanation", "Fill", "FillState", "Friction", "Joint", "JointState", "Kinematics", "Line", "LockTime", "LossParts", "LossRates", "Manual", "ManualInterval", "Oil", "OperatingPoint", "PeriodicFill", "PointsCoverage", "Reading", "ReynoldsBearing", "RollerContact", "Sample", "Savings", "Sensitivity", "Spray", "Straight", "Supply", "SupplyState", "Surface", "Synchronised", "Tension", "Timer", "TimerCoverage", "Turn", "TwoSprocket", "ViscosityWindow", "Warning", "Wear", "WearState", "archard_volume_mm3", "articulation_angle_deg", "asperity_integral", "blend_viscosity_mm2_s", "calibrate", "capstan_ratio", "centre_distance_mm", "chain_length_pitches", "chain_speed_m_per_s", "compare", "conductor_resistance_ohm_per_km", "current_from_power_a", "default_uncertainty", "demand_ul_per_joint_h", "density_kg_per_m3", "discounted_payback_years", "dynamic_viscosity_mpa_s", "eccentricity_short", "elongation_pct", "equivalent_circuit", "evaluate", "every_nth", "fill_between_shots", "formulas", "grade_limits_mm2_s", "irr", "irr_roots", "irr_status", "joint_entry_time_s", "kinematic_viscosity_mm2_s", "line_contact_film_um", "load_voltage_v", "lock_risk", "lock_time_s", "loss_rates_per_h", "manual_interval", "npv", "payback_days", "payback_status", "payback_years", "penetration_time_s", "periodic_fill", "pitch_diameter_mm", "points_coverage", "power_from_current_kw", "pressure_drop_kpa", "pressure_mpa", "reached_joints", "register", "reynolds_bearing", "rolling_resistance", "sag_tension_n", "sample", "sensitivity", "single_present_value_factor", "smallest_shot_ul", "sommerfeld_short", "speed_ripple", "squeeze_time_short_s", "standards", "sweep", "three_gaps", "timer_coverage", "uniform_present_value_factor", "v100_mm2_s", "vent_time_s", "version", "viscosity_index", "viscosity_window_mpa_s", "voltage_drop_v"]
+
+@final
+class Calibration:
+    """
+    What readings taught.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def agreeing_starts(self, /) -> tuple[int, int]:
+        """
+        Starts of the search that agree, of how many.
+        """
+    @property
+    def bell_shaped(self, /) -> bool:
+        """
+        Whether a bell curve described the answer; if not, walkers drew it.
+        """
+    @property
+    def draws(self, /) -> Columns:
+        """
+        Draws of the guesses after the readings, a column each.
+        """
+    @property
+    def effective_draws(self, /) -> list[float] | None:
+        """
+        Effective draws of each guess, and of the zero reading, where walkers ran.
+        """
+    def guesses(self, /) -> Columns:
+        """
+        Each guess before and after: the values that 5, 50 and 95 % lie below.
+        """
+    @property
+    def learnt(self, /) -> list[str]:
+        """
+        Combinations of guesses with how well they are learnt, in sentences, best learnt first.
+        """
+    @property
+    def misfit(self, /) -> float:
+        """
+        Half the squared distance from readings and guesses, in their errors and spreads.
+        """
+    def predictions(self, /) -> Columns:
+        """
+        Predictions before and after: the values that 5, 50 and 95 % lie below; infinite is never.
+
+        Only the guesses that were calibrated are uncertain here.
+        """
+    @property
+    def r_hat(self, /) -> list[float] | None:
+        """
+        Split R̂ of each guess, and of the zero reading, where walkers ran.
+        """
+    def readings(self, /) -> Columns:
+        """
+        Each reading with what is computed for it, with the guesses in their middle and with the most probable values.
+        """
+    @property
+    def spread_left(self, /) -> list[float]:
+        """
+        Share of its guessed spread that is left of each of these.
+        """
+    def to_arviz(self, /) -> Any:
+        """
+        As ArviZ InferenceData: posterior draws, readings as observed data. Needs ArviZ.
+        """
+    @property
+    def zero_pct(self, /) -> tuple[float, float] | None:
+        """
+        The error of the zero reading (%): most probable value and standard deviation; None without elongations.
+        """
 
 @final
 class Caution:
@@ -347,6 +419,64 @@ class Circuit:
         ... )
         >>> len(loop.sections)
         4
+        """
+
+@final
+class Columns:
+    """
+    A table by columns: NumPy arrays under their names, with the unit and the meaning of each.
+
+    It reads like a dict (`table["oil.iso_vg"]`, `list(table)`, `dict(table)`) and goes into pandas or polars where these
+    are installed.
+
+    Examples
+    --------
+    >>> import pinfilm
+    >>> table = pinfilm.sweep(pinfilm.examples.load("oven_now"), {"oil.iso_vg": [150, 220]}, outputs=["drive.power_kw"])
+    >>> table["oil.iso_vg"].tolist()
+    [150, 220]
+    >>> table.units["drive.power_kw"]
+    'kW'
+    """
+    def __contains__(self, name: str, /) -> bool: ...
+    def __getitem__(self, name: str, /) -> Column: ...
+    def __iter__(self, /) -> Iterator: ...
+    def __len__(self, /) -> int:
+        """
+        Number of columns.
+        """
+    def __repr__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    def keys(self, /) -> list[str]:
+        """
+        Names of the columns.
+        """
+    @property
+    def meanings(self, /) -> dict[str, str]:
+        """
+        What each column means.
+        """
+    @property
+    def rows(self, /) -> int:
+        """
+        Number of rows.
+        """
+    def to_dict(self, /) -> dict[str, Column]:
+        """
+        As a dict of NumPy arrays; they are shared, not copied.
+        """
+    def to_pandas(self, /) -> Any:
+        """
+        As a pandas DataFrame, with units and meanings in its `attrs`. Needs pandas.
+        """
+    def to_polars(self, /) -> Any:
+        """
+        As a polars DataFrame. Needs polars.
+        """
+    @property
+    def units(self, /) -> dict[str, str]:
+        """
+        Unit of each column; empty for words and pure numbers.
         """
 
 @final
@@ -769,6 +899,105 @@ class Costs:
     def year_days(self, /) -> float:
         """
         days in the year of a payback: 365 calendar days, or the working days
+        """
+
+@final
+class Distribution:
+    """
+    What is thought of an uncertain input: a distribution in the unit that its path carries.
+
+    Made by the functions below; each refuses parameters that are no distribution. Whether it fits the allowed range of a
+    path is checked where the path is known: `sample`, `sensitivity`, `calibrate`.
+
+    Examples
+    --------
+    >>> import pinfilm
+    >>> price = pinfilm.Distribution.triangular(low=0.12, mode=0.19, high=0.30)
+    >>> round(price.quantile(0.95), 3)
+    0.268
+    """
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def beta(low: SupportsFloat | SupportsIndex, high: SupportsFloat | SupportsIndex, a: SupportsFloat | SupportsIndex, b: SupportsFloat | SupportsIndex) -> Distribution:
+        """
+        Beta distribution with shapes a and b, stretched from low to high.
+        """
+    @staticmethod
+    def beta_90(p5: SupportsFloat | SupportsIndex, p95: SupportsFloat | SupportsIndex) -> Distribution:
+        """
+        Beta distribution between 0 and 1, from the values that 5 % and 95 % lie below: for shares.
+        """
+    @staticmethod
+    def constant(value: SupportsFloat | SupportsIndex) -> Distribution:
+        """
+        One value, certain.
+        """
+    @property
+    def kind(self, /) -> str:
+        """
+        The word for its kind.
+        """
+    @staticmethod
+    def lognormal(median: SupportsFloat | SupportsIndex, ln_sd: SupportsFloat | SupportsIndex) -> Distribution:
+        """
+        Bell curve of the logarithm, from the median and the standard deviation of the natural logarithm.
+        """
+    @staticmethod
+    def lognormal_90(p5: SupportsFloat | SupportsIndex, p95: SupportsFloat | SupportsIndex) -> Distribution:
+        """
+        Bell curve of the logarithm, from the values that 5 % and 95 % lie below.
+        """
+    @staticmethod
+    def lognormal_factor(median: SupportsFloat | SupportsIndex, factor: SupportsFloat | SupportsIndex, within: SupportsFloat | SupportsIndex) -> Distribution:
+        """
+        Bell curve of the logarithm with a share `within` of it between median / factor and median × factor.
+        """
+    @staticmethod
+    def loguniform(low: SupportsFloat | SupportsIndex, high: SupportsFloat | SupportsIndex) -> Distribution:
+        """
+        Any factor between two (both above 0) as likely as any other.
+        """
+    @staticmethod
+    def normal(mean: SupportsFloat | SupportsIndex, sd: SupportsFloat | SupportsIndex) -> Distribution:
+        """
+        Bell curve, from mean and standard deviation.
+        """
+    @staticmethod
+    def normal_90(p5: SupportsFloat | SupportsIndex, p95: SupportsFloat | SupportsIndex) -> Distribution:
+        """
+        Bell curve, from the values that 5 % and 95 % lie below.
+        """
+    @property
+    def parameters(self, /) -> dict[str, float]:
+        """
+        Its parameters by name.
+        """
+    @staticmethod
+    def pert(low: SupportsFloat | SupportsIndex, mode: SupportsFloat | SupportsIndex, high: SupportsFloat | SupportsIndex) -> Distribution:
+        """
+        Least, most likely and greatest value with a rounded peak, as project planning takes it.
+        """
+    def quantile(self, /, u: SupportsFloat | SupportsIndex) -> float:
+        """
+        The value that a share `u` (above 0, below 1) lies below.
+        """
+    @staticmethod
+    def triangular(low: SupportsFloat | SupportsIndex, mode: SupportsFloat | SupportsIndex, high: SupportsFloat | SupportsIndex) -> Distribution:
+        """
+        Least, most likely and greatest value.
+        """
+    @staticmethod
+    def truncated_normal(mean: SupportsFloat | SupportsIndex, sd: SupportsFloat | SupportsIndex, low: SupportsFloat | SupportsIndex, high: SupportsFloat | SupportsIndex) -> Distribution:
+        """
+        Bell curve cut off at both ends; mean and sd are those before the cut.
+        """
+    @staticmethod
+    def uniform(low: SupportsFloat | SupportsIndex, high: SupportsFloat | SupportsIndex) -> Distribution:
+        """
+        Any value between two as likely as any other.
         """
 
 @final
@@ -1243,6 +1472,24 @@ class Duty:
     def water_factor(self, /) -> float:
         """
         wear over that of a dry line: dry 1, damp 1.5, wash-down 3, caustic 5
+        """
+
+@final
+class Estimate:
+    """
+    A number with the error of its drawing.
+    """
+    def __float__(self, /) -> float: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def error(self, /) -> float | None:
+        """
+        Its standard error over eight nets; None where it is not known.
+        """
+    @property
+    def value(self, /) -> float:
+        """
+        The number; infinite where it is `never`, NaN where no draw has one.
         """
 
 @final
@@ -3027,6 +3274,47 @@ class PointsCoverage:
         """
 
 @final
+class Reading:
+    """
+    A reading on a line, for `calibrate`, with the standard deviation of its error.
+
+    Examples
+    --------
+    >>> import datetime, pinfilm
+    >>> pinfilm.Reading.elongation(0.42, running_h=3000)
+    Reading.elongation(0.42, running_h=3000.0, error_pct=0.05)
+    >>> new, today = datetime.date(2024, 3, 1), datetime.date(2025, 3, 1)
+    >>> pinfilm.Reading.elongation(0.42, new_on=new, read_on=today)
+    Reading.elongation(0.42, days=365.0, error_pct=0.05)
+    """
+    def __eq__(self, other: object, /) -> bool: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def current(current_a: SupportsFloat | SupportsIndex, *, error_a: SupportsFloat | SupportsIndex, proposed: bool = False) -> Reading:
+        """
+        Current of the drive where the survey says it is measured (A); of a pair, now or as proposed.
+        """
+    @staticmethod
+    def elongation(elongation_pct: SupportsFloat | SupportsIndex, *, running_h: SupportsFloat | SupportsIndex | None = None, days: SupportsFloat | SupportsIndex | None = None, new_on: date | None = None, read_on: date | None = None, changed_running_h: SupportsFloat | SupportsIndex | None = None, changed_on: date | None = None, error_pct: SupportsFloat | SupportsIndex | None = None) -> Reading:
+        """
+        Elongation of a stretch of many links, in % of the new length.
+
+        Give the running hours since the chain was new, or the calendar days, or two dates; days run as the duty of the
+        line says. `error_pct` is 0.05 % of length if read with care, three times that by habit. Once the oiling has been
+        changed on the same chain, say when: `changed_running_h` or `changed_on`, counted from the new chain.
+        """
+    @staticmethod
+    def number(path: str, value: SupportsFloat | SupportsIndex, *, error: SupportsFloat | SupportsIndex) -> Reading:
+        """
+        Any number of the result, by its dotted path.
+        """
+    @staticmethod
+    def oil_used(l_per_year: SupportsFloat | SupportsIndex, *, error_l: SupportsFloat | SupportsIndex, proposed: bool = False) -> Reading:
+        """
+        Oil that left the applicator in a year (L); of a pair, now or as proposed.
+        """
+
+@final
 class ReynoldsBearing:
     """
     A steady journal bearing as a solution of the Reynolds equation.
@@ -3152,6 +3440,76 @@ class RollerContact:
         """
 
 @final
+class Sample:
+    """
+    Draws of a line or a pair, and what came out.
+
+    `found["payback_days"]` is the column of an output, or of a drawn input; NaN where a draw has no number, infinite where
+    a payback never comes.
+    """
+    def __getitem__(self, path: str, /) -> Column: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def columns(self, /) -> Columns:
+        """
+        Outputs, a column each.
+        """
+    @property
+    def failures(self, /) -> Any:
+        """
+        Why some could not: code, count, number of the first such draw, and what was wrong with it.
+        """
+    @property
+    def inputs(self, /) -> Columns:
+        """
+        Drawn inputs, a column each; of a pair, on the side that has them.
+        """
+    @property
+    def n(self, /) -> int:
+        """
+        Draws in all.
+        """
+    @property
+    def outputs(self, /) -> list[str]:
+        """
+        Paths of the outputs.
+        """
+    def percentile(self, /, path: str, p: SupportsFloat | SupportsIndex) -> Estimate:
+        """
+        The value of an output that a share `p` of the computed draws lies below, with the error of its drawing.
+        """
+    def probability(self, /, path: str, at_most: SupportsFloat | SupportsIndex) -> Estimate:
+        """
+        Probability that an output is at most a limit, over the computed draws, with the error of its drawing.
+
+        Examples
+        --------
+        >>> import pinfilm
+        >>> change = pinfilm.sample(pinfilm.examples.pair("oven"), n=64, outputs=["payback_days"])
+        >>> 0 <= change.probability("payback_days", at_most=365).value <= 1
+        True
+        """
+    @property
+    def seed(self, /) -> int:
+        """
+        Seed of the draws.
+        """
+    @property
+    def share_failed(self, /) -> float:
+        """
+        Share of the draws that could not be computed.
+        """
+    def summary(self, /) -> Columns:
+        """
+        Percentiles of every output with their errors, and draws without a number.
+        """
+    @property
+    def uncertain(self, /) -> Columns:
+        """
+        What was uncertain, in the order of the dimensions.
+        """
+
+@final
 class Savings:
     """
     Saving of a year, item by item; negative where the proposal costs more.
@@ -3240,6 +3598,68 @@ class Savings:
     def waste(self, /) -> float:
         """
         disposal of oil
+        """
+
+@final
+class Sensitivity:
+    """
+    What a result hangs on.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def log(self, /) -> bool:
+        """
+        Whether its logarithm was studied.
+        """
+    @property
+    def mean(self, /) -> float | None:
+        """
+        Mean of the result; None where it does not vary.
+        """
+    @property
+    def middle(self, /) -> float:
+        """
+        The result with all inputs in their middle.
+        """
+    @property
+    def n(self, /) -> int:
+        """
+        Base rows in all.
+        """
+    @property
+    def output(self, /) -> str:
+        """
+        Path of the result.
+        """
+    @property
+    def rows(self, /) -> int:
+        """
+        Draws that were computed for the indices.
+        """
+    def swings(self, /) -> Columns:
+        """
+        The result at the 5 % and 95 % value of each input, all others in their middle: the bars of a tornado, longest first.
+        """
+    def table(self, /) -> Columns:
+        """
+        Indices of every input or group of correlated inputs, most important first, with half widths of 95 % confidence.
+
+        Empty where the result does not vary. Small negative indices are noise, left as they are.
+        """
+    @property
+    def uncertain(self, /) -> Columns:
+        """
+        What was uncertain, in the order of the dimensions.
+        """
+    @property
+    def unit(self, /) -> str:
+        """
+        Its unit.
+        """
+    @property
+    def variance(self, /) -> float | None:
+        """
+        Its variance; None where it does not vary.
         """
 
 @final
@@ -4874,6 +5294,56 @@ def blend_viscosity_mm2_s(v_a_mm2_s: Floats, v_b_mm2_s: Floats, fraction_a: Floa
     277.269
     """
 
+def calibrate(lines: Lines, readings: SupportsGetItem[int, Reading], uncertain: Doubts | None = None, *, outputs: SupportsGetItem[int, str] | None = None, zero_error_pct: SupportsFloat | SupportsIndex | None = None, n: SupportsIndex | None = None, seed: SupportsIndex | None = None, threads: SupportsIndex | None = None, progress: Watcher | None = None) -> Calibration:
+    """
+    What readings teach about the guesses of a line, and what that changes.
+
+    Parameters
+    ----------
+    lines : Line or (Line, Line)
+        The line as the readings found it, or (now, proposed).
+    readings : sequence of Reading
+        Elongations, currents, oil used.
+    uncertain : mapping of str to Distribution, optional
+        The guesses, as in `sample`; independent of each other. Not given: dry and boundary friction, dry and boundary
+        wear coefficient, capture, as the register thinks of them, where they enter.
+    outputs : sequence of str, optional
+        What to predict before and after; not given: what people ask for first.
+    zero_error_pct : float, default 0.05
+        Error (% of length) of the reading on the new chain that all elongations are taken against; 0: none.
+    n : int, default 1024
+        Draws for the predictions, a power of two.
+    seed, threads, progress
+        As in `sample`.
+
+    Returns
+    -------
+    Calibration
+        Each guess before and after, what is learnt and what is not in words, predictions before and after.
+
+    Raises
+    ------
+    InputError
+        For no readings, an error of a reading that is none, a path that is none.
+    ConvergenceError
+        If the search or the walkers do not settle.
+
+    Notes
+    -----
+    Most probable values by damped least squares from five starts; errors from the curvature there, or, where that is no
+    bell curve, from an ensemble of walkers (Goodman and Weare 2010). What is not among the guesses is taken as surveyed:
+    an error in it goes into the guesses, tension times wear coefficient above all.
+
+    Examples
+    --------
+    >>> import pinfilm
+    >>> line = pinfilm.examples.load("oven_now")
+    >>> readings = [pinfilm.Reading.elongation(pct, running_h=h) for pct, h in [(0.5, 2000), (0.75, 3000)]]
+    >>> found = pinfilm.calibrate(line, readings, {"wear.wear_coefficient_dry": None}, n=64)
+    >>> found.learnt
+    ['wear.wear_coefficient_dry: learnt; ...']
+    """
+
 def capstan_ratio(friction: Floats, wrap_deg: Floats) -> FloatsOut:
     """
     Tension after a sliding turn over the tension before it.
@@ -5165,6 +5635,39 @@ def current_from_power_a(shaft_power_kw: Floats, rated_power_kw: Floats, rated_v
     ... )
     >>> round(motor.current_from_power_a(2.0, **plate), 3)
     5.105
+    """
+
+def default_uncertainty(lines: Lines) -> DoubtsOut:
+    """
+    What is uncertain about a line or a pair if nobody says, from the register.
+
+    Parameters
+    ----------
+    lines : Line or (Line, Line)
+        A line, or (now, proposed).
+
+    Returns
+    -------
+    dict
+        Distribution by dotted path, of those inputs that move a number of the result: closures of our own, values from
+        memory, common practice. Of a pair, two distributions (now, proposed) share their draw; a path led by `now.` or
+        `proposed.` is one side alone. Change it as you like and give it to `sample`.
+
+    Raises
+    ------
+    InputError
+        If the line cannot be evaluated.
+
+    Notes
+    -----
+    A spread is taken about the value of the line. What the survey names of an oil or a motor is taken as read, and prices
+    of labour, standstill and chain are not drawn unless you name them.
+
+    Examples
+    --------
+    >>> import pinfilm
+    >>> pinfilm.default_uncertainty(pinfilm.examples.load("oven_now"))["wear.wear_coefficient_dry"].kind
+    'lognormal'
     """
 
 def demand_ul_per_joint_h(loss_rate_per_h: Floats, capacity_ul: Floats, target_fill: Floats | None = None) -> FloatsOut:
@@ -6824,6 +7327,103 @@ def sag_tension_n(mass_kg_per_m: Floats, span_m: Floats, sag_m: Floats) -> Float
     612.92
     """
 
+def sample(lines: Lines, uncertain: Doubts | None = None, *, correlation: Correlations | None = None, n: SupportsIndex | None = None, seed: SupportsIndex | None = None, outputs: SupportsGetItem[int, str] | None = None, generator: str | None = None, threads: SupportsIndex | None = None, progress: Watcher | None = None) -> Sample:
+    """
+    Draw what is uncertain about a line or a change, evaluate every draw, and say how far the results spread.
+
+    Parameters
+    ----------
+    lines : Line or (Line, Line)
+        A line, or (now, proposed): a pair is compared, and shares its draws.
+    uncertain : mapping of str to Distribution, optional
+        By dotted path; None as a value stands for what the register thinks. Not given: `default_uncertainty(lines)`, with
+        friction and wear of a surface correlated by 0.5.
+    correlation : mapping of (str, str) to float, or matrix, optional
+        Correlations of the normal scores of the uncertain inputs.
+    n : int, default 4096
+        Draws in all, in eight shifted nets: a power of two for "sobol".
+    seed : int, default 1
+        Same seed, same draws, for any number of threads.
+    outputs : sequence of str, optional
+        Dotted paths of the result; not given: every single number.
+    generator : {"sobol", "random"}
+        Evenly spread points, or independent random numbers.
+    threads : int, optional
+        Not given: all of the machine.
+    progress : callable, optional
+        Called with (draws done, all draws) some twenty times a second; what it raises stops the calculation.
+
+    Returns
+    -------
+    Sample
+        Percentiles and probabilities with the error of their drawing, the draws, and why some could not be computed.
+
+    Raises
+    ------
+    InputError
+        For a path that is none (naming the nearest), a distribution outside what its path allows, a correlation matrix
+        that is none, a number of draws that makes no nets or does not fit into memory.
+
+    Notes
+    -----
+    Sobol points under eight digital shifts; Gaussian copula (Nelsen 2006); the error is that between the nets.
+
+    Examples
+    --------
+    >>> import pinfilm
+    >>> price = {"costs.energy_price_per_kwh": pinfilm.Distribution.uniform(0.1, 0.3)}
+    >>> found = pinfilm.sample(pinfilm.examples.load("oven_now"), price, n=64, outputs=["cost.energy"])
+    >>> low, high = (found.percentile("cost.energy", p).value for p in (0.05, 0.95))
+    >>> low < high
+    True
+    """
+
+def sensitivity(lines: Lines, uncertain: Doubts | None = None, *, output: str | None = None, log: bool = False, correlation: Correlations | None = None, n: SupportsIndex | None = None, seed: SupportsIndex | None = None, threads: SupportsIndex | None = None, progress: Watcher | None = None) -> Sensitivity:
+    """
+    Which uncertain input a result hangs on: Sobol indices of first order and in total, with their confidence.
+
+    Parameters
+    ----------
+    lines : Line or (Line, Line)
+        A line, or (now, proposed).
+    uncertain, correlation
+        As in `sample`. Correlated inputs have an index together.
+    output : str, optional
+        Dotted path of one number of the result; not given: the first that people ask for (the saving of a pair).
+    log : bool, default False
+        Study its natural logarithm.
+    n : int, default 4096
+        Base rows in all, a power of two; n × (inputs + 2) draws are computed, in eight shifted designs.
+    seed, threads, progress
+        As in `sample`.
+
+    Returns
+    -------
+    Sensitivity
+        Its `table()` has the inputs, most important first: share of the variance that goes if this input alone were known
+        (`first`), share that stays if all others were known (`total`), and the result at its 5 % and 95 % values.
+
+    Raises
+    ------
+    InputError
+        As in `sample`, and for an output that has no number in some draw: study the saving, not a payback that may never
+        come.
+
+    Notes
+    -----
+    First order of Saltelli et al. (2010), total of Jansen (1999), on Sobol points; confidence from the differences of the
+    eight designs.
+
+    Examples
+    --------
+    >>> import pinfilm
+    >>> line = pinfilm.examples.load("oven_now")
+    >>> inputs = {"costs.energy_price_per_kwh": None, "wear.wear_coefficient_dry": None}
+    >>> found = pinfilm.sensitivity(line, inputs, output="cost.energy", n=64)
+    >>> found.table()["input"][0]
+    'costs.energy_price_per_kwh'
+    """
+
 def single_present_value_factor(rate: Floats, years: Floats) -> FloatsOut:
     """
     Present value of one unit of money paid once.
@@ -7039,6 +7639,44 @@ def squeeze_time_short_s(viscosity_mpa_s: Floats, radius_mm: Floats, length_mm: 
 def standards() -> dict[str, list[str]]:
     """
     Standards in the tables, with the designations of each.
+    """
+
+def sweep(lines: Lines, grid: Grid, *, outputs: SupportsGetItem[int, str] | None = None, threads: SupportsIndex | None = None, progress: Watcher | None = None) -> Columns:
+    """
+    Evaluate a line, or compare a pair, for every combination of the values named.
+
+    Parameters
+    ----------
+    lines : Line or (Line, Line)
+        A line, or (now, proposed); then a path led by `now.` or `proposed.` is one side, any other both.
+    grid : mapping of str to sequence
+        Values by dotted path; the last path changes fastest. A value may be a whole group, such as an Oil or a Spray.
+    outputs : sequence of str, optional
+        Dotted paths of the result, words too; not given: every single number.
+    threads : int, optional
+        Not given: all of the machine.
+    progress : callable, optional
+        Called with (rows done, all rows) some twenty times a second; what it raises stops the calculation.
+
+    Returns
+    -------
+    Columns
+        A column for each path of the grid and each output, then `status` ("ok" or "error"), `code` and `message`: a
+        combination that cannot be computed is told in its row and stops no other.
+
+    Raises
+    ------
+    InputError
+        For a path that is none (naming the nearest), a value of the wrong kind, an empty axis, a grid too large for memory.
+
+    Examples
+    --------
+    >>> import pinfilm
+    >>> line = pinfilm.examples.load("oven_now")
+    >>> grid = {"lubrication.timer.dwell_min": [45.0, 52.0], "oil.iso_vg": [150, 220]}
+    >>> table = pinfilm.sweep(line, grid, outputs=["fill.never_reached"])
+    >>> table.rows, set(table["status"])
+    (4, {'ok'})
     """
 
 def three_gaps(step: Floats, count: Floats) -> list[tuple[float, int]]:

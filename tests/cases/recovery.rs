@@ -28,8 +28,7 @@ fn readings(now: &Line, proposed: &Line, draw: u32) -> Vec<Reading> {
     let zero = ERROR_PCT * score(draw, 200);
     let mut list = Vec::new();
     for ((hours, changed), i) in HOURS.into_iter().zip(100..) {
-        let true_pct =
-            if changed { after.elongation_pct(age + hours - CHANGED) } else { before.elongation_pct(hours) };
+        let true_pct = if changed { after.elongation_pct(age + hours - CHANGED) } else { before.elongation_pct(hours) };
         list.push(Reading::Elongation {
             pct: true_pct + zero + ERROR_PCT * score(draw, i),
             error_pct: ERROR_PCT,
@@ -68,7 +67,8 @@ fn held(draws: u32) -> (Vec<String>, Vec<usize>, usize) {
         }
         let settings = TeachSettings { zero_error_pct: ERROR_PCT, n: 8, seed: u64::from(draw) };
         let outputs = ["payback_days".to_string()];
-        let found = calibrate_line(guesses.clone(), readings(&a, &b, draw), &outputs, settings, &mut unwatched).unwrap();
+        let found =
+            calibrate_line(guesses.clone(), readings(&a, &b, draw), &outputs, settings, &mut unwatched).unwrap();
         walked += usize::from(!found.bell_shaped);
         for ((held, [low, _, high]), truth) in held.iter_mut().zip(&found.after).zip(&truth) {
             *held += usize::from((low..=high).contains(&truth));

@@ -54,8 +54,8 @@ use pyo3::types::PyDict;
 /// >>> line = pinfilm.examples.load("oven_now")
 /// >>> readings = [pinfilm.Reading.elongation(pct, running_h=h) for pct, h in [(0.5, 2000), (0.75, 3000)]]
 /// >>> found = pinfilm.calibrate(line, readings, {"wear.wear_coefficient_dry": None}, n=64)
-/// >>> found.learnt
-/// ['wear.wear_coefficient_dry: learnt; ...']
+/// >>> found.guesses()["input"].tolist()
+/// ['wear.wear_coefficient_dry']
 #[pyfunction]
 #[pyo3(signature = (lines, readings, uncertain = None, *, outputs = None, zero_error_pct = None, n = None, seed = None, threads = None, progress = None))]
 #[allow(clippy::too_many_arguments)]
@@ -101,6 +101,11 @@ impl Calibration {
     #[getter]
     fn spread_left(&self) -> Vec<f64> {
         self.0.spread_left.clone()
+    }
+    /// Readings that the most probable values leave unexplained, in sentences.
+    #[getter]
+    fn doubtful(&self) -> Vec<String> {
+        self.0.doubtful.clone()
     }
     /// Each guess before and after: the values that 5, 50 and 95 % lie below.
     fn guesses(&self, py: Python<'_>) -> PyResult<Columns> {
@@ -212,7 +217,7 @@ impl Calibration {
             format!("{} ({} to {})", word(q[1]), word(q[0]), word(q[2]))
         };
         let mut text = format!("{} readings\n", self.0.readings.len());
-        for sentence in &self.0.learnt {
+        for sentence in self.0.doubtful.iter().chain(&self.0.learnt) {
             text += &format!("  {sentence}\n");
         }
         for (i, name) in self.0.uncertain.names().iter().enumerate() {

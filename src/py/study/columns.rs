@@ -68,11 +68,11 @@ struct Entry {
 /// Examples
 /// --------
 /// >>> import pinfilm
-/// >>> table = pinfilm.sweep(pinfilm.examples.load("oven_now"), {"oil.iso_vg": [150, 220]}, outputs=["drive.power_kw"])
+/// >>> table = pinfilm.sweep(pinfilm.examples.load("oven_now"), {"oil.iso_vg": [150, 220]}, outputs=["cost.energy"])
 /// >>> table["oil.iso_vg"].tolist()
 /// [150, 220]
-/// >>> table.units["drive.power_kw"]
-/// 'kW'
+/// >>> table.units["cost.energy"]
+/// 'money/year'
 #[pyclass(frozen, module = "pinfilm")]
 pub struct Columns(Vec<Entry>);
 

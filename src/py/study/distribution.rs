@@ -14,7 +14,7 @@ use std::hash::{DefaultHasher, Hash, Hasher};
 /// >>> import pinfilm
 /// >>> price = pinfilm.Distribution.triangular(low=0.12, mode=0.19, high=0.30)
 /// >>> round(price.quantile(0.95), 3)
-/// 0.268
+/// 0.269
 #[pyclass(frozen, module = "pinfilm")]
 pub struct Distribution(pub Core);
 

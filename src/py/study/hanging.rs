@@ -40,7 +40,8 @@ use pyo3::prelude::*;
 /// Notes
 /// -----
 /// First order of Saltelli et al. (2010), total of Jansen (1999), on Sobol points; confidence from the differences of the
-/// eight designs.
+/// eight designs. A base row with a draw that cannot be computed is left out whole, and shares hold among the rest; fewer than
+/// half are refused.
 ///
 /// Examples
 /// --------
@@ -108,6 +109,11 @@ impl Sensitivity {
     #[getter]
     fn rows(&self) -> usize {
         self.found.rows
+    }
+    /// Share of the base rows that was left out, because a draw of theirs could not be computed.
+    #[getter]
+    fn left_out(&self) -> f64 {
+        self.found.left_out
     }
     /// The result with all inputs in their middle.
     #[getter]
@@ -197,6 +203,10 @@ impl Sensitivity {
         }
         if order.len() > 10 {
             text += &format!("  … {} in all\n", order.len());
+        }
+        if self.found.left_out > 0.0 {
+            let percent = show::brief(100.0 * self.found.left_out);
+            text += &format!("  {percent} % of the base rows left out: a draw of theirs could not be computed\n");
         }
         text.trim_end().to_string()
     }

@@ -95,7 +95,9 @@ pub(in crate::study) fn combination(parameters: &[Parameter], weights: &[f64]) -
         (0..weights.len()).filter(named).map(|i| (i, weights[i] / parameters[i].sd)).collect();
     let Some(&(_, lead)) = powers.iter().max_by(|a, b| a.1.abs().total_cmp(&b.1.abs())) else { return String::new() };
     let product = powers.iter().all(|&(i, _)| parameters[i].scale != Scale::Plain);
-    let mut powers: Vec<(usize, f64)> = powers.into_iter().map(|(i, power)| (i, power / lead)).collect();
+    // what rounds to nothing is not said
+    let told = |(_, power): &(usize, f64)| power.abs() >= 0.005;
+    let mut powers: Vec<(usize, f64)> = powers.into_iter().map(|(i, power)| (i, power / lead)).filter(told).collect();
     powers.sort_by(|a, b| b.1.total_cmp(&a.1));
     let mut text = String::new();
     for (i, power) in powers {

@@ -43,11 +43,14 @@ pub struct Matters {
     pub middle: f64,
     /// Rows that were computed for the indices.
     pub rows: usize,
+    /// Share of the base rows that was left out, because a draw of theirs could not be computed.
+    pub left_out: f64,
 }
 
 /// First-order and total indices of `output`, from eight shifted designs that share `n` base rows, and the swings.
 ///
-/// `log`: of its natural logarithm. Refuses an outcome that has no number somewhere: its spread cannot be shared out.
+/// `log`: of its natural logarithm. Base rows with a draw that cannot be computed are left out whole; shares then hold among
+/// the rest. Refuses an outcome that has no number somewhere: its spread cannot be shared out.
 pub fn what_matters(
     uncertain: Uncertain,
     output: &str,
@@ -67,7 +70,7 @@ pub fn what_matters(
     let read = |outcome: &super::Outcome| scaled(number_of(outcome.get(&readers[0]).unwrap_or(Datum::Nothing), row));
     fits(each * (groups.len() + 2), 1, "n", "ask for fewer base rows")?;
     let mut shifts = Vec::with_capacity(NETS);
-    let (mut done, mut varies) = (0, true);
+    let (mut done, mut left_out, mut varies) = (0, 0, true);
     let all = NETS * each * (groups.len() + 2);
     for shift in 0..NETS as u64 {
         let design = Design::grouped(each, groups.clone(), Some(seed.wrapping_add(shift)))?;
@@ -78,8 +81,14 @@ pub fn what_matters(
         };
         let found = in_parallel(design.rows(), &mut |part, _| progress(done + part, all), scratch, of_row)?;
         done += design.rows();
-        let numbers = with_numbers(output, log, found)?;
-        match Indices::of(&design, &numbers)? {
+        let blocks = groups.len() + 2;
+        let failed: Vec<bool> = (0..each).map(|i| (0..blocks).any(|b| found[b * each + i].is_err())).collect();
+        let lost = failed.iter().filter(|failed| **failed).count();
+        left_out += lost;
+        enough(each - lost, each, &found)?;
+        let kept = found.into_iter().enumerate().filter(|(row, _)| !failed[row % each]);
+        let numbers = with_numbers(output, log, kept.flat_map(|(_, row)| row).collect())?;
+        match Indices::of_blocks(each - lost, &numbers) {
             Some(indices) => shifts.push(indices),
             None => varies = false,
         }
@@ -103,7 +112,8 @@ pub fn what_matters(
     };
     let swings = (0..count).map(&mut swing).collect();
     drop(readers);
-    Ok(Matters { uncertain, outputs, log, groups, indices, swings, middle, rows: all })
+    let left_out = left_out as f64 / (NETS * each) as f64;
+    Ok(Matters { uncertain, outputs, log, groups, indices, swings, middle, rows: all, left_out })
 }
 
 const LOW: f64 = 0.05;
@@ -122,30 +132,32 @@ impl Matters {
     }
 }
 
-/// The outcomes as numbers, or the error that says why some have none.
-fn with_numbers(output: &str, log: bool, found: Vec<Result<f64>>) -> Result<Vec<f64>> {
+/// Refuses indices from less than half of the base rows.
+fn enough(kept: usize, each: usize, found: &[Result<f64>]) -> Result<()> {
     let failed = failures(found.iter().map(|row| row.as_ref().err()));
-    if let Some(why) = failed.first() {
-        let count: usize = failed.iter().map(|failure| failure.count).sum();
-        let message = format!(
-            "{count} of {} rows could not be computed, and indices need every row; the first: {} Narrow that distribution.",
-            found.len(),
-            why.message
-        );
-        return Err(Error::new(Code::BeyondModel, "uncertain", message).number(count as f64));
-    }
-    let numbers: Vec<f64> = found.into_iter().flatten().collect();
+    let Some(why) = failed.first().filter(|_| kept < 2 || 2 * kept < each) else { return Ok(()) };
+    let message = format!(
+        "{} of {each} base rows hold a draw that could not be computed, and the shares of what is left would mean little; the \
+         first: {}. Narrow the distributions that lead there",
+        each - kept,
+        why.message
+    );
+    Err(Error::new(Code::BeyondModel, "uncertain", message).number((each - kept) as f64))
+}
+
+/// The outcomes, all of which must be numbers.
+fn with_numbers(output: &str, log: bool, numbers: Vec<f64>) -> Result<Vec<f64>> {
     let without = numbers.iter().filter(|x| !x.is_finite()).count();
-    if without > 0 {
-        let logarithm = if log { "the logarithm of " } else { "" };
-        let message = format!(
-            "{without} of {} rows have no number for {logarithm}{output}, and indices need one everywhere: study the saving \
-             (saving_per_year) instead of a payback that may never come, and logarithms only of what stays above 0",
-            numbers.len()
-        );
-        return Err(Error::new(Code::NotFinite, output, message).number(without as f64));
+    if without == 0 {
+        return Ok(numbers);
     }
-    Ok(numbers)
+    let logarithm = if log { "the logarithm of " } else { "" };
+    let message = format!(
+        "{without} of {} rows have no number for {logarithm}{output}, and indices need one everywhere: study the saving \
+         (saving_per_year) instead of a payback that may never come, and logarithms only of what stays above 0",
+        numbers.len()
+    );
+    Err(Error::new(Code::NotFinite, output, message).number(without as f64))
 }
 
 #[cfg(test)]
@@ -197,7 +209,22 @@ mod tests {
         assert!(of("wear.life_years", false).unwrap().indices.is_none());
         assert_eq!(of("cost.energy", true).map(|_| ()), Ok(()));
         assert_eq!(of("tension.extra", false).map(|_| ()).unwrap_err().code, Code::UnknownKey);
-        let error = of("supply.droop_v", false).map(|_| ());
-        assert!(error.is_err());
+    }
+
+    #[test]
+    fn base_rows_that_cannot_be_computed_are_left_out() {
+        let bore = 12.1;
+        let pin = |low: f64| {
+            let pin = ("chain.pin_diameter_mm", Distribution::Uniform { low, high: bore + 0.02 });
+            let dust = ("duty.dust_factor", Distribution::Uniform { low: 1.0, high: 3.0 });
+            let uncertain = Uncertain::new(oven(), &doubts(&[pin, dust])).unwrap();
+            what_matters(uncertain, "wear.life_years", false, 512, 1, &mut unwatched)
+        };
+        // one pin in ten is too thick; a base row holds two pins
+        let found = pin(bore - 0.18).unwrap();
+        assert!((found.left_out - 0.19).abs() < 0.03, "{}", found.left_out);
+        assert!(found.indices.unwrap().total[1].value > 0.1);
+        let error = pin(bore - 0.01).map(|_| ()).unwrap_err();
+        assert_eq!(error.code, Code::BeyondModel);
     }
 }

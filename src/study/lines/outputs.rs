@@ -19,7 +19,7 @@ const OF_A_LINE: [&str; 8] = [
     "tension.pull_n",
     "drive.current_a",
     "fill.never_reached",
-    "fill.mean",
+    "fill.mean_fill",
     "supply.applied_l_per_year",
     "wear.elongation_1_year_pct",
     "wear.life_years",

@@ -63,6 +63,8 @@ pub struct Taught {
     pub misfit: f64,
     /// Starts of the search that agree, of how many.
     pub agreeing_starts: (usize, usize),
+    /// Readings that the most probable values leave unexplained, in sentences.
+    pub doubtful: Vec<String>,
     /// Draws of the guesses after the readings, a column each.
     pub draws: Vec<Vec<f64>>,
     /// What was predicted.
@@ -137,7 +139,9 @@ pub fn calibrate_line(
         let sd = settings.zero_error_pct;
         [fit.theta[count] * sd, fit.sd[count] * sd]
     });
+    let doubtful = readings.iter().zip(&at_best).filter_map(|(reading, best)| reading.doubtful(*best)).collect();
     Ok(Taught {
+        doubtful,
         computed: at_guess.into_iter().zip(at_best).map(|(guess, best)| [guess, best]).collect(),
         learnt: fit.directions.iter().map(|d| d.in_words_of(&combination(&named, &d.weights))).collect(),
         spread_left: fit.directions.iter().map(|d| d.spread_left()).collect(),
@@ -257,6 +261,24 @@ mod tests {
         // the second reading says that hardly anything was added
         assert!(found.computed[1][1] - found.computed[0][1] < 0.1, "{:?}", found.computed);
         assert!(found.predicted[0][1][1] > 0.0);
+    }
+
+    #[test]
+    fn a_reading_that_nothing_explains_is_doubted() {
+        let readings = vec![elongation(0.2, 2000.0, None), elongation(5.0, 2000.0, None)];
+        let found = taught(guesses(oven().0.into()), readings, &["wear.life_years"]).unwrap();
+        assert!(found.doubtful.iter().any(|text| text.contains("was read as 5")), "{:?}", found.doubtful);
+    }
+
+    #[test]
+    fn the_headlines_are_results() {
+        use super::super::headlines;
+        let (now, proposed) = oven();
+        for subject in [Subject::from(now.clone()), (now, proposed).into()] {
+            let outcome = subject.outcome().unwrap();
+            let paths: Vec<String> = headlines(&subject).iter().map(|path| path.to_string()).collect();
+            Outputs::of(&subject, Some(&paths), Some(&outcome)).unwrap().only_numbers().unwrap();
+        }
     }
 
     #[test]

@@ -3,8 +3,8 @@
 use super::super::subject::Subject;
 use crate::error::{Code, Error, Result};
 use crate::line::Line;
-use crate::quantity::Field;
 use crate::quantity::unit::{DAYS, H};
+use crate::quantity::{Field, show};
 use crate::study::calibrate::Observation;
 
 /// Error (% of length) of an elongation that was read with care; by habit it is three times that. Common practice.
@@ -16,6 +16,9 @@ pub fn running_hours(line: &Line, days: f64) -> f64 {
     let running = duty.day_share * duty.year_share;
     H.from_si(DAYS.to_si(days) * running)
 }
+
+/// A reading farther from what is computed than this many errors is doubted. Common practice.
+const FAR: f64 = 3.0;
 
 /// One reading on a line, with the standard deviation of its error in the same unit.
 #[derive(Debug, Clone, PartialEq)]
@@ -56,11 +59,26 @@ impl Reading {
         (observation.value, observation.error)
     }
 
+    /// What to think of it where the best that is computed lies more than three errors away.
+    pub(super) fn doubtful(&self, computed: f64) -> Option<String> {
+        let (value, error) = self.value_and_error();
+        let away = (value - computed).abs() / error;
+        (away > FAR).then(|| {
+            let (value, computed) = (show::brief(value), show::brief(computed));
+            format!(
+                "{} was read as {value}, and the nearest that the guesses allow is {computed}, {} errors away: look at the \
+                 reading, its error, and what else was surveyed",
+                self.name(),
+                show::brief(away)
+            )
+        })
+    }
+
     /// What it reads, for tables.
     pub fn name(&self) -> String {
         match self {
             Reading::Elongation { running_h, .. } => {
-                format!("elongation after {} running hours", crate::quantity::show::number(*running_h))
+                format!("elongation after {} running hours", show::number(*running_h))
             }
             Reading::Number { path, .. } => path.clone(),
         }
