@@ -1,7 +1,7 @@
 """Sobol indices of a line beside SALib in one run: same inputs, same n, same indices; how much faster.
 
-Needs SALib and a release build (``maturin develop --release``); wants an idle machine. SALib drives the scalar call, as a
-Python user without this library's own studies would.
+Needs SALib and a release build (``maturin develop --release``); wants an idle machine. SALib drives the scalar call, as
+a Python user without this library's own studies would.
 """
 
 from __future__ import annotations

@@ -26,22 +26,22 @@ def best(call: Callable[[], Any], times: int = 3) -> float:
 def main() -> None:
     """Print microseconds and lines a second for each line of the demo plant."""
     warnings.simplefilter("ignore")
-    n = 1 << 14
-    one = {"wear.wear_coefficient_dry": None}
     for name in pinfilm.examples.names():
-        line = pinfilm.examples.load(name)
-        alone = best(lambda line=line: [pinfilm.evaluate(line) for _ in range(1000)]) / 1000
-        outputs = ["wear.life_years"]
-        small = best(lambda line=line: pinfilm.sample(line, one, n=n, outputs=outputs, threads=1)) / n
-        usual = best(lambda line=line: pinfilm.sample(line, n=n, threads=1)) / n
-        both = best(lambda line=line: pinfilm.sample(line, n=n, threads=2)) / n
-        grid = {"oil.noack_pct": range(1, 65), "costs.labour_rate_per_h": range(256)}
-        swept = best(lambda line=line, grid=grid: pinfilm.sweep(line, grid, outputs=outputs, threads=2)) / n
-        print(
-            f"{name:18} evaluate from Python {1e6 * alone:6.1f} µs; draw, one thread: {1e6 * small:6.1f} µs (one input, one "
-            f"output), {1e6 * usual:6.1f} µs (usual inputs, all outputs); two threads: {1 / both:8.0f} lines/s drawn, "
-            f"{1 / swept:8.0f} lines/s swept"
-        )
+        time_line(name, pinfilm.examples.load(name))
+
+
+def time_line(name: str, line: pinfilm.Line, n: int = 1 << 14) -> None:
+    """Print the times of one line."""
+    one, outputs = {"wear.wear_coefficient_dry": None}, ["wear.life_years"]
+    grid = {"oil.noack_pct": range(1, 65), "costs.labour_rate_per_h": range(n // 64)}
+    alone = best(lambda: [pinfilm.evaluate(line) for _ in range(1000)]) / 1000
+    small = best(lambda: pinfilm.sample(line, one, n=n, outputs=outputs, threads=1)) / n
+    usual = best(lambda: pinfilm.sample(line, n=n, threads=1)) / n
+    both = best(lambda: pinfilm.sample(line, n=n, threads=2)) / n
+    swept = best(lambda: pinfilm.sweep(line, grid, outputs=outputs, threads=2)) / n
+    print(f"{name}: evaluate from Python {1e6 * alone:.1f} µs")
+    print(f"  draw, one thread, one input and output: {1e6 * small:.1f} µs; usual, all: {1e6 * usual:.1f} µs")
+    print(f"  two threads: {1 / both:.0f} lines/s drawn (usual, all outputs), {1 / swept:.0f} lines/s swept")
 
 
 if __name__ == "__main__":
