@@ -28,6 +28,11 @@ class Calibration:
         Whether a bell curve described the answer; if not, walkers drew it.
         """
     @property
+    def doubtful(self, /) -> list[str]:
+        """
+        Readings that the most probable values leave unexplained, in sentences.
+        """
+    @property
     def draws(self, /) -> Columns:
         """
         Draws of the guesses after the readings, a column each.
@@ -432,11 +437,11 @@ class Columns:
     Examples
     --------
     >>> import pinfilm
-    >>> table = pinfilm.sweep(pinfilm.examples.load("oven_now"), {"oil.iso_vg": [150, 220]}, outputs=["drive.power_kw"])
+    >>> table = pinfilm.sweep(pinfilm.examples.load("oven_now"), {"oil.iso_vg": [150, 220]}, outputs=["cost.energy"])
     >>> table["oil.iso_vg"].tolist()
     [150, 220]
-    >>> table.units["drive.power_kw"]
-    'kW'
+    >>> table.units["cost.energy"]
+    'money/year'
     """
     def __contains__(self, name: str, /) -> bool: ...
     def __getitem__(self, name: str, /) -> Column: ...
@@ -914,7 +919,7 @@ class Distribution:
     >>> import pinfilm
     >>> price = pinfilm.Distribution.triangular(low=0.12, mode=0.19, high=0.30)
     >>> round(price.quantile(0.95), 3)
-    0.268
+    0.269
     """
     def __eq__(self, other: object, /) -> bool: ...
     def __hash__(self, /) -> int: ...
@@ -3607,6 +3612,11 @@ class Sensitivity:
     """
     def __repr__(self, /) -> str: ...
     @property
+    def left_out(self, /) -> float:
+        """
+        Share of the base rows that was left out, because a draw of theirs could not be computed.
+        """
+    @property
     def log(self, /) -> bool:
         """
         Whether its logarithm was studied.
@@ -5340,8 +5350,8 @@ def calibrate(lines: Lines, readings: SupportsGetItem[int, Reading], uncertain: 
     >>> line = pinfilm.examples.load("oven_now")
     >>> readings = [pinfilm.Reading.elongation(pct, running_h=h) for pct, h in [(0.5, 2000), (0.75, 3000)]]
     >>> found = pinfilm.calibrate(line, readings, {"wear.wear_coefficient_dry": None}, n=64)
-    >>> found.learnt
-    ['wear.wear_coefficient_dry: learnt; ...']
+    >>> found.guesses()["input"].tolist()
+    ['wear.wear_coefficient_dry']
     """
 
 def capstan_ratio(friction: Floats, wrap_deg: Floats) -> FloatsOut:
@@ -7412,7 +7422,8 @@ def sensitivity(lines: Lines, uncertain: Doubts | None = None, *, output: str | 
     Notes
     -----
     First order of Saltelli et al. (2010), total of Jansen (1999), on Sobol points; confidence from the differences of the
-    eight designs.
+    eight designs. A base row with a draw that cannot be computed is left out whole, and shares hold among the rest; fewer than
+    half are refused.
 
     Examples
     --------

@@ -336,8 +336,8 @@ def test_three_elongations_narrow_the_life(oven: pinfilm.Line) -> None:
     truth = oven.replace({"wear.wear_coefficient_dry": 4e-4})
     year = pinfilm.evaluate(truth).wear.elongation_1_year_pct
     hours = oven.duty.hours_per_day * oven.duty.days_per_year
-    readings = [Reading.elongation(year, running_h=hours)] * 3
-    found = pinfilm.calibrate(oven, readings, n=256)
+    readings = [Reading.elongation(year, running_h=hours, error_pct=0.01)] * 3
+    found = pinfilm.calibrate(oven, readings, zero_error_pct=0.005, n=256)
     guesses = found.guesses()
     at = guesses["input"].tolist().index("wear.wear_coefficient_dry")
     assert guesses["after_p5"][at] < 4e-4 < guesses["after_p95"][at]

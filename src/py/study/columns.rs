@@ -52,6 +52,23 @@ impl<'py> IntoPyObject<'py> for ByName {
     }
 }
 
+/// Names, one after the other, typed for stubs.
+pub struct Names(Py<PyIterator>);
+
+impl<'py> IntoPyObject<'py> for Names {
+    type Target = PyIterator;
+    type Output = Bound<'py, PyIterator>;
+    type Error = PyErr;
+    #[cfg(feature = "stubs")]
+    const OUTPUT_TYPE: pyo3::inspect::PyStaticExpr = pyo3::type_hint_subscript!(
+        pyo3::type_hint_identifier!("collections.abc", "Iterator"),
+        pyo3::type_hint_identifier!("builtins", "str")
+    );
+    fn into_pyobject(self, py: Python<'py>) -> PyResult<Self::Output> {
+        Ok(self.0.into_bound(py))
+    }
+}
+
 /// One column.
 struct Entry {
     name: String,
@@ -129,8 +146,8 @@ impl Columns {
     fn __contains__(&self, name: &str) -> bool {
         self.0.iter().any(|entry| entry.name == name)
     }
-    fn __iter__<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyIterator>> {
-        PyList::new(py, self.keys())?.try_iter()
+    fn __iter__(&self, py: Python<'_>) -> PyResult<Names> {
+        Ok(Names(PyList::new(py, self.keys())?.try_iter()?.unbind()))
     }
     /// Number of columns.
     fn __len__(&self) -> usize {

@@ -1,5 +1,6 @@
 //! `Distribution`: what is thought of an uncertain input.
 
+use super::columns::Foreign;
 use crate::study::Distribution as Core;
 use pyo3::prelude::*;
 use std::hash::{DefaultHasher, Hash, Hasher};
@@ -116,9 +117,9 @@ impl Distribution {
         self.__repr__().hash(&mut hasher);
         hasher.finish()
     }
-    fn __reduce__<'py>(slf: &Bound<'py, Self>) -> PyResult<(Bound<'py, PyAny>, Bound<'py, pyo3::types::PyTuple>)> {
+    fn __reduce__<'py>(slf: &Bound<'py, Self>) -> PyResult<(Bound<'py, PyAny>, Foreign)> {
         let numbers = slf.get().0.parameters().into_iter().map(|(_, value)| value);
         let numbers = pyo3::types::PyTuple::new(slf.py(), numbers.collect::<Vec<_>>())?;
-        Ok((slf.get_type().getattr(slf.get().kind().as_str())?, numbers))
+        Ok((slf.get_type().getattr(slf.get().kind().as_str())?, Foreign(numbers.into_any().unbind())))
     }
 }

@@ -174,8 +174,11 @@ fn correlation(names: &[&str], given: &Bound<'_, PyAny>) -> PyResult<Correlation
     Ok(Correlation::from_matrix(names, &rows)?)
 }
 
+/// Values of each axis, as Python gave them.
+pub type Values<'py> = Vec<Vec<Bound<'py, PyAny>>>;
+
 /// The axes of a grid, with their values as Python gave them.
-pub fn axes<'py>(grid: &Grid<'py>) -> PyResult<(Vec<Axis>, Vec<Vec<Bound<'py, PyAny>>>)> {
+pub fn axes<'py>(grid: &Grid<'py>) -> PyResult<(Vec<Axis>, Values<'py>)> {
     let (mut axes, mut given) = (Vec::new(), Vec::new());
     for (path, values) in by_path(&grid.0, "the grid")? {
         let single = values.is_instance_of::<PyString>() || values.is_instance_of::<PyDict>();
