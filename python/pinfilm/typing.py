@@ -6,19 +6,28 @@ from collections.abc import Callable, Mapping, Sequence
 from typing import TYPE_CHECKING, Any, Protocol, SupportsFloat, SupportsIndex, TypeAlias
 
 if TYPE_CHECKING:
-    from ._core import Line
+    from numpy.typing import NDArray
+
+    from ._core import Distribution, Line
 
 __all__ = [
     "Array",
     "ArrowStream",
+    "Column",
     "Columns",
+    "Correlations",
     "Defaults",
+    "Doubts",
+    "DoubtsOut",
     "Draws",
     "Floats",
     "FloatsOut",
+    "Grid",
+    "Lines",
     "Progress",
     "Quantity",
     "Scalar",
+    "Watcher",
 ]
 
 
@@ -67,3 +76,24 @@ FloatsOut: TypeAlias = Any
 
 Progress: TypeAlias = Callable[[int, int], object]
 """Called with how many of how many are done."""
+
+Lines: TypeAlias = "Line | tuple[Line, Line]"
+"""A line, or a pair (now, proposed)."""
+
+Doubts: TypeAlias = "Mapping[str, Distribution | tuple[Distribution, Distribution] | None]"
+"""What is thought of uncertain inputs, by dotted path; a pair is (now, proposed), None what the register thinks."""
+
+DoubtsOut: TypeAlias = "dict[str, Distribution | tuple[Distribution, Distribution] | None]"
+"""The same as it is given back."""
+
+Correlations: TypeAlias = Mapping[tuple[str, str], float] | Sequence[Sequence[float]] | Array
+"""Correlations by pairs of paths, or as a matrix in the order of the uncertain inputs."""
+
+Grid: TypeAlias = Mapping[str, Sequence[Any] | Array]
+"""Values by dotted path."""
+
+Watcher: TypeAlias = Callable[[int, int], object]
+"""Called with the steps done and all steps of a long calculation."""
+
+Column: TypeAlias = "NDArray[Any]"
+"""A column of numbers or words."""

@@ -2,7 +2,7 @@
 
 use crate::error::{Code, Error, Result};
 use crate::noun;
-use crate::quantity::{Class, Place, Word, at_least, between, up_to};
+use crate::quantity::{Class, Place, Spread, Word, at_least, between, up_to};
 
 const ISO: &str = "dimension of the chain; standard chains: ISO 606, ISO 1977, ISO 1275";
 
@@ -42,16 +42,16 @@ macro_rules! chain_noun { ($declare:ident) => { $declare! {
         pin_wear_limit_pct as pin_wear_limit: f64 [PCT = 15.0] "wear of the pin, in shares of its diameter, at which the chain is replaced"
             { allowed: between(1.0, 50.0), class: Class::FromMemory, source: "practice of inspection" }
         case_hardness_mpa as case_hardness: f64 [MPA = 7000.0] "hardness of the case of pin and bush at 20 °C"
-            { symbol: "H", allowed: between(100.0, 15000.0), usual: between(1500.0, 9000.0), spread: "6000 to 8000, triangular",
+            { symbol: "H", allowed: between(100.0, 15000.0), usual: between(1500.0, 9000.0), spread: Spread::Triangular(6000.0, 8000.0),
               class: Class::FromMemory, source: "about 700 HV" }
         core_hardness_mpa as core_hardness: f64 [MPA = 3000.0] "hardness below the case at 20 °C"
-            { allowed: between(100.0, 15000.0), usual: between(1500.0, 9000.0), spread: "2200 to 4000, triangular",
+            { allowed: between(100.0, 15000.0), usual: between(1500.0, 9000.0), spread: Spread::Triangular(2200.0, 4000.0),
               class: Class::FromMemory, source: "about 300 HV" }
         case_depth_mm as case_depth: Option<f64> [MM = None] "depth of the hardened case; 0 for through-hardened or stainless; not given: 0.06 of the pin diameter"
-            { allowed: at_least(0.0), spread: "0.03 to 0.1 of the pin diameter, triangular", class: Class::FromMemory,
+            { allowed: at_least(0.0), spread: Spread::ShareOf(0.03, 0.06, 0.1, "chain.pin_diameter_mm"), class: Class::FromMemory,
               source: "practice of case hardening" }
         core_factor as core_factor: f64 [ONE = 3.0] "wear coefficient below the case over that of the case"
-            { allowed: between(0.1, 100.0), spread: "1 to 10, lognormal", class: Class::Closure, source: "level from memory" }
+            { allowed: between(0.1, 100.0), spread: Spread::Lognormal(1.0, 10.0), class: Class::Closure, source: "level from memory" }
     }
 } } }
 #[cfg(feature = "python")]

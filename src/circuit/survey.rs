@@ -1,7 +1,7 @@
 //! What a survey says of the circuit: its sections in travel order, and the friction of each pair.
 
 use crate::error::{Code, Error, Result};
-use crate::quantity::{Access, Class, Place, Side, at_least, between, up_to};
+use crate::quantity::{Access, Class, Place, Side, Spread, at_least, between, up_to};
 use crate::{choice, noun, tagged};
 
 choice! {
@@ -85,7 +85,7 @@ macro_rules! straight_noun { ($declare:ident) => { $declare! {
         temperature_c as temperature: Option<f64> [C = None] "temperature around the chain; not given: ambient"
             { allowed: between(-60.0, 350.0), usual: between(-40.0, 260.0) }
         heat_transfer_w_per_m2_k as heat_transfer: f64 [W_PER_M2_K = 12.0] "heat transfer between chain and air"
-            { allowed: between(0.5, 500.0), usual: between(5.0, 80.0), spread: "8 to 25 still, 15 to 60 fan oven, lognormal",
+            { allowed: between(0.5, 500.0), usual: between(5.0, 80.0), spread: Spread::Lognormal(8.0, 25.0),
               class: Class::FromMemory, source: "free convection and radiation in a room" }
         wash as wash: bool [WORD = false] "whether this section is washed" {}
         access as access: Access [WORD = Access::Open] "how a person gets at it: open, guarded or climb" {}
@@ -114,12 +114,12 @@ macro_rules! turn_noun { ($declare:ident) => { $declare! {
         side as side: i64 [ONE = 1] "1 where the inside of the loop bends inwards, -1 for a reverse bend" { allowed: between(-1.0, 1.0) }
         plane as plane: Plane [WORD = Plane::Main] "plane of the turn: main (about the pins) or cross" {}
         shaft_diameter_mm as shaft_diameter: Option<f64> [MM = None] "diameter of the wheel's shaft; not given: 0.15 of the wheel"
-            { allowed: up_to(0.0, 2000.0), spread: "0.1 to 0.25 of the wheel, uniform", class: Class::Closure, source: "proportion of usual wheels" }
+            { allowed: up_to(0.0, 2000.0), spread: Spread::Told("0.1 to 0.25 of the wheel, uniform"), class: Class::Closure, source: "proportion of usual wheels" }
         extra_pull_n as extra_pull: f64 [N = 0.0] "pull of brushes, scrapers and seals" { allowed: at_least(0.0) }
         temperature_c as temperature: Option<f64> [C = None] "temperature around the chain; not given: ambient"
             { allowed: between(-60.0, 350.0), usual: between(-40.0, 260.0) }
         heat_transfer_w_per_m2_k as heat_transfer: f64 [W_PER_M2_K = 12.0] "heat transfer between chain and air"
-            { allowed: between(0.5, 500.0), usual: between(5.0, 80.0), spread: "8 to 25 still, 15 to 60 fan oven, lognormal",
+            { allowed: between(0.5, 500.0), usual: between(5.0, 80.0), spread: Spread::Lognormal(8.0, 25.0),
               class: Class::FromMemory, source: "free convection and radiation in a room" }
         drive as drive: bool [WORD = false] "whether this is the drive sprocket" {}
     }
@@ -175,13 +175,13 @@ macro_rules! circuit_noun { ($declare:ident) => { $declare! {
         take_up_at as take_up_at: Option<i64> [ONE = None] "section number of the turn that carries a weight or spring take-up"
             { allowed: at_least(0.0) }
         least_tension_n as least_tension: Option<f64> [N = None] "least tension that keeps the chain in line; not given: 2 % sag on one metre"
-            { allowed: up_to(0.0, 1e6), spread: "1 to 4 % sag, uniform", class: Class::Closure, source: "parabola of a hanging chain; that 2 % on one metre are enough is judgement" }
+            { allowed: up_to(0.0, 1e6), spread: Spread::Told("1 to 4 % sag, uniform"), class: Class::Closure, source: "parabola of a hanging chain; that 2 % on one metre are enough is judgement" }
         strand_share_factor as strand_share_factor: Option<f64> [ONE = None] "tension of the heaviest strand over the mean; not given: 1, 1.2, 1.3 for 1, 2, more strands"
-            { symbol: "k_s", allowed: between(1.0, 12.0), spread: "1.05 to 1.5, uniform", class: Class::Closure, source: "strands wear and stretch unevenly, so one carries more than its share; level by judgement" }
+            { symbol: "k_s", allowed: between(1.0, 12.0), spread: Spread::Uniform(1.05, 1.5), class: Class::Closure, source: "strands wear and stretch unevenly, so one carries more than its share; level by judgement" }
         surface_factor as surface_factor: f64 [ONE = 3.0] "cooled surface over that of an equal round bar"
-            { symbol: "k_A", allowed: between(0.5, 20.0), usual: between(2.0, 5.0), spread: "2 to 5, uniform", class: Class::Closure, source: "plates, bushes and rollers have more surface than a round bar of the same mass; level by judgement" }
+            { symbol: "k_A", allowed: between(0.5, 20.0), usual: between(2.0, 5.0), spread: Spread::Uniform(2.0, 5.0), class: Class::Closure, source: "plates, bushes and rollers have more surface than a round bar of the same mass; level by judgement" }
         start_time_s as start_time: f64 [S = 2.0] "time in which the drive runs up"
-            { allowed: up_to(0.0, 120.0), usual: between(0.5, 10.0), spread: "0.5 to 10, uniform", class: Class::CommonPractice, source: "" }
+            { allowed: up_to(0.0, 120.0), usual: between(0.5, 10.0), spread: Spread::Uniform(0.5, 10.0), class: Class::CommonPractice, source: "" }
         attachment_every as attachment_every: Option<i64> [ONE = None] "joints from one attachment to the next" { allowed: between(1.0, 1e6) }
         attachment_blocks as attachment_blocks: Vec<i64> [ONE = Vec::new()] "joints of that pattern, counted from 0, whose gap the attachments hide from the applicator"
             { allowed: at_least(0.0), class: Class::Derived, source: "no attachments" }
@@ -236,31 +236,31 @@ macro_rules! friction_noun { ($declare:ident) => { $declare! {
     /// Friction of each pair; `joint` and `bush_roller` are computed from the joint model where they are not given.
     Friction / FrictionSi, "friction", defaults: all {
         joint as joint: Option<f64> [ONE = None] "friction coefficient of pin in bush; not given: computed"
-            { symbol: "µ_j", allowed: between(0.0, 2.0), usual: between(0.01, 0.6), spread: "0.08 oiled to 0.40 dry, lognormal", class: Class::CommonPractice }
+            { symbol: "µ_j", allowed: between(0.0, 2.0), usual: between(0.01, 0.6), spread: Spread::Lognormal(0.08, 0.40), class: Class::CommonPractice }
         bush_roller as bush_roller: Option<f64> [ONE = None] "friction coefficient of bush in roller; not given: computed"
-            { symbol: "µ_br", allowed: between(0.0, 2.0), usual: between(0.005, 0.6), spread: "0.08 to 0.40, lognormal", class: Class::CommonPractice }
+            { symbol: "µ_br", allowed: between(0.0, 2.0), usual: between(0.005, 0.6), spread: Spread::Lognormal(0.08, 0.40), class: Class::CommonPractice }
         plate_track as plate_track: f64 [ONE = 0.25] "friction coefficient of side plates on their track"
-            { symbol: "µ_pt", allowed: between(0.0, 2.0), usual: between(0.05, 0.6), spread: "0.10 to 0.45, plastic strip 0.12 to 0.30, lognormal", class: Class::CommonPractice }
+            { symbol: "µ_pt", allowed: between(0.0, 2.0), usual: between(0.05, 0.6), spread: Spread::Lognormal(0.10, 0.45), class: Class::CommonPractice }
         plate_track_oiled as plate_track_oiled: f64 [ONE = 0.12] "the same where oil reaches the track"
             { allowed: between(0.0, 2.0), usual: between(0.05, 0.3), class: Class::CommonPractice }
         track_oiled as track_oiled: bool [WORD = false] "whether oil from the joints also reaches the track" {}
         rolling_arm_mm as rolling_arm: f64 [MM = 0.5] "lever arm of rolling friction of a roller on its track"
-            { symbol: "f", allowed: between(0.0, 10.0), usual: between(0.2, 1.5), spread: "0.3 to 1.2, lognormal", class: Class::FromMemory, source: "steel on steel" }
+            { symbol: "f", allowed: between(0.0, 10.0), usual: between(0.2, 1.5), spread: Spread::Lognormal(0.3, 1.2), class: Class::FromMemory, source: "steel on steel" }
         track_factor as track_factor: f64 [ONE = 1.0] "factor for flange rub, dirt and rail joints"
-            { symbol: "k_t", allowed: between(0.1, 10.0), usual: between(1.0, 2.0), spread: "1 to 2, uniform", class: Class::Closure,
+            { symbol: "k_t", allowed: between(0.1, 10.0), usual: between(1.0, 2.0), spread: Spread::Uniform(1.0, 2.0), class: Class::Closure,
               source: "multiplies rolling and sliding resistance of a clean, straight track; level by judgement" }
         trolley_coefficient as trolley_coefficient: f64 [ONE = 0.02] "resistance of trolleys over their load"
-            { allowed: between(0.0, 2.0), usual: between(0.005, 0.1), spread: "0.010 to 0.05, lognormal", class: Class::CommonPractice }
+            { allowed: between(0.0, 2.0), usual: between(0.005, 0.1), spread: Spread::Lognormal(0.010, 0.05), class: Class::CommonPractice }
         idler_coefficient as idler_coefficient: f64 [ONE = 0.03] "resistance of idlers over their load"
-            { allowed: between(0.0, 2.0), usual: between(0.01, 0.1), spread: "0.015 to 0.06, lognormal", class: Class::CommonPractice }
+            { allowed: between(0.0, 2.0), usual: between(0.01, 0.1), spread: Spread::Lognormal(0.015, 0.06), class: Class::CommonPractice }
         turn_roller_coefficient as turn_roller_coefficient: f64 [ONE = 0.03] "resistance of a roller turn over its load"
-            { allowed: between(0.0, 2.0), usual: between(0.01, 0.1), spread: "0.015 to 0.06, lognormal", class: Class::CommonPractice }
+            { allowed: between(0.0, 2.0), usual: between(0.01, 0.1), spread: Spread::Lognormal(0.015, 0.06), class: Class::CommonPractice }
         load_bed as load_bed: f64 [ONE = 0.30] "friction coefficient of the load on its bed, or of the chain under a standing load"
-            { allowed: between(0.0, 2.0), usual: between(0.1, 0.7), spread: "0.15 to 0.60, uniform", class: Class::CommonPractice }
+            { allowed: between(0.0, 2.0), usual: between(0.1, 0.7), spread: Spread::Uniform(0.15, 0.60), class: Class::CommonPractice }
         wheel_bearing as wheel_bearing: f64 [ONE = 0.02] "friction coefficient of the wheels' bearings at the shaft radius"
-            { symbol: "µ_w", allowed: between(0.0, 2.0), usual: between(0.001, 0.2), spread: "0.005 to 0.05; plain bush 0.08 to 0.15, lognormal", class: Class::CommonPractice }
+            { symbol: "µ_w", allowed: between(0.0, 2.0), usual: between(0.001, 0.2), spread: Spread::Lognormal(0.005, 0.05), class: Class::CommonPractice }
         breakaway_factor as breakaway_factor: f64 [ONE = 1.5] "friction at breakaway over running friction"
-            { symbol: "k_b", allowed: between(1.0, 10.0), usual: between(1.0, 3.0), spread: "1.2 to 2.5, uniform", class: Class::CommonPractice }
+            { symbol: "k_b", allowed: between(1.0, 10.0), usual: between(1.0, 3.0), spread: Spread::Uniform(1.2, 2.5), class: Class::CommonPractice }
     }
 } } }
 #[cfg(feature = "python")]

@@ -1,6 +1,6 @@
 //! What a result says of the joints: each event, the rollers, friction.
 
-use crate::quantity::Class;
+use crate::quantity::{Class, Spread};
 use crate::{choice, noun};
 
 choice! {
@@ -85,7 +85,7 @@ macro_rules! joint_state_noun { ($declare:ident) => { $declare! {
         mu_joint as mu_joint: Vec<(i64, f64)> [ONE] "friction coefficient of pin in bush by section" { symbol: "µ_j", formula: "mean of entry and exit of {joint.events.friction}, or {friction.joint}", source: SHARING, class: Class::Closure }
         mu_joint_drive as mu_joint_drive: f64 [ONE] "friction coefficient of pin in bush at the drive" { formula: "{joint.mu_joint} of the drive", source: SHARING, class: Class::Closure }
         roller as roller: Vec<RollerContact> [WORD] "rollers of each straight that runs on them" {}
-        plate_track as plate_track: f64 [ONE] "friction coefficient of side plates on their track" { symbol: "µ_pt", formula: "{friction.plate_track}, or towards {friction.plate_track_oiled} with fill {fill.effective_fill} where {friction.track_oiled}", source: "oil of the joints creeps to the track and makes the same boundary layer there", spread: "anything between the two coefficients", class: Class::Closure }
+        plate_track as plate_track: f64 [ONE] "friction coefficient of side plates on their track" { symbol: "µ_pt", formula: "{friction.plate_track}, or towards {friction.plate_track_oiled} with fill {fill.effective_fill} where {friction.track_oiled}", source: "oil of the joints creeps to the track and makes the same boundary layer there", spread: Spread::Told("anything between the two coefficients"), class: Class::Closure }
         rounds as rounds: i64 [ONE] "rounds of friction and pull until they agreed" {}
     }
 } } }

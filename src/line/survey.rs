@@ -7,7 +7,7 @@ use crate::economics::Costs;
 use crate::joint::{Joint, Surface};
 use crate::lubrication::{Fill, Lubrication};
 use crate::oil::Oil;
-use crate::quantity::{Class, Word, between, up_to};
+use crate::quantity::{Class, Spread, Word, between, up_to};
 use crate::supply::Supply;
 use crate::wear::Wear;
 use crate::{choice, noun};
@@ -38,17 +38,17 @@ macro_rules! duty_noun { ($declare:ident) => { $declare! {
         surroundings as surroundings: Surroundings [WORD = Surroundings::Dry] "what the chain works in: dry, dusty, wash_down, oven or freezer" {}
         food_contact as food_contact: bool [WORD = false] "whether open food is near the chain" {}
         dust_factor as dust_factor: f64 [ONE = 1.0] "wear over that of a clean line: clean 1, light dust 2, dusty 5, abrasive 15"
-            { allowed: between(0.1, 1000.0), usual: between(1.0, 50.0), spread: "factor 2.5, lognormal", class: Class::Closure,
+            { allowed: between(0.1, 1000.0), usual: between(1.0, 50.0), spread: Spread::Factor(2.5), class: Class::Closure,
               source: "multiplies all wear coefficients; level by judgement" }
         water_factor as water_factor: f64 [ONE = 1.0] "wear over that of a dry line: dry 1, damp 1.5, wash-down 3, caustic 5"
-            { allowed: between(0.1, 1000.0), usual: between(1.0, 20.0), spread: "factor 2, lognormal", class: Class::Closure,
+            { allowed: between(0.1, 1000.0), usual: between(1.0, 20.0), spread: Spread::Factor(2.0), class: Class::Closure,
               source: "multiplies all wear coefficients; level by judgement" }
         dust_loss_per_s as dust_loss: f64 [PER_S = 0.0] "oil taken up by dust: clean 0, dusty 1e-6, very dusty 5e-6"
-            { allowed: between(0.0, 1.0), usual: between(0.0, 1e-5), spread: "factor 3, lognormal", class: Class::Closure,
+            { allowed: between(0.0, 1.0), usual: between(0.0, 1e-5), spread: Spread::Factor(3.0), class: Class::Closure,
               source: "settling dust takes up oil at a constant rate; level by judgement" }
         wash_interval_h as wash_interval: Option<f64> [H = None] "calendar time between washes" { allowed: up_to(0.0, 1e6) }
         wash_removed_share as wash_removed_share: f64 [ONE = 0.6] "share of the oil in a joint that a wash removes"
-            { allowed: between(0.0, 0.999), usual: between(0.2, 0.95), spread: "0.2 to 0.95, beta", class: Class::CommonPractice }
+            { allowed: between(0.0, 0.999), usual: between(0.2, 0.95), spread: Spread::Beta(0.2, 0.95), class: Class::CommonPractice }
     }
 } } }
 #[cfg(feature = "python")]

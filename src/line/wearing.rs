@@ -38,6 +38,35 @@ pub(super) struct Wearing {
     /// Depth a calendar second (m/s).
     pub sprocket_flank: Option<f64>,
     pub roller_bush: Option<f64>,
+    /// The chain that wears so, for its elongation at any time.
+    pub wearer: Wearer,
+}
+
+/// A chain that wears, with all that its elongation against time needs; running seconds.
+pub(super) struct Wearer {
+    joint: WornJoint,
+    classes: Vec<WearingClass>,
+    pitch: f64,
+    pin_diameter: f64,
+    wall: Option<f64>,
+    work_rate: f64,
+    sliding_rate: f64,
+    running_in: RunningIn,
+}
+
+impl Wearer {
+    pub fn chain(&self) -> WearingChain<'_> {
+        WearingChain {
+            joint: &self.joint,
+            pitch: self.pitch,
+            pin_diameter: self.pin_diameter,
+            wall: self.wall,
+            classes: &self.classes,
+            work_rate: self.work_rate,
+            sliding_rate: self.sliding_rate,
+            running_in: self.running_in,
+        }
+    }
 }
 
 pub(super) fn wear_of(
@@ -47,18 +76,6 @@ pub(super) fn wear_of(
     reach: &Reach,
     settled: &Settled,
 ) -> Result<Wearing> {
-    wear_and_growth(survey, course, oiling, reach, settled, &[]).map(|(wearing, _)| wearing)
-}
-
-/// [`wear_of`], and the elongation (1) of a new chain after each of the calendar `times` (s).
-pub(super) fn wear_and_growth(
-    survey: &Checked,
-    course: &Course,
-    oiling: &Oiling,
-    reach: &Reach,
-    settled: &Settled,
-    times: &[f64],
-) -> Result<(Wearing, Vec<f64>)> {
     let (line, chain, wear) = (&survey.si, &survey.si.chain, &survey.si.wear);
     let circuit_time = course.layout.circuit_time;
     let events: Vec<Event> = settled
@@ -124,16 +141,17 @@ pub(super) fn wear_and_growth(
     }
     let pin_radius = chain.pin_diameter / 2.0;
     let sliding_rate = work.sliding_rate(pin_radius, circuit_time);
-    let wearing = WearingChain {
-        joint: &joint,
+    let wearer = Wearer {
+        joint,
+        classes,
         pitch: chain.pitch,
         pin_diameter: chain.pin_diameter,
         wall,
-        classes: &classes,
         work_rate: work.work_rate(pin_radius, circuit_time),
         sliding_rate,
         running_in: RunningIn { factor: wear.run_in_factor, distance: wear.run_in_distance },
     };
+    let wearing = wearer.chain();
     let teeth = course.layout.places.iter().filter_map(|place| place.turn()?.teeth).max();
     let limit = replacement_limit(
         chain.elongation_limit,
@@ -145,7 +163,6 @@ pub(super) fn wear_and_growth(
     let running = wearing.lives(&limits)?;
     let share = survey.running_share;
     let elongation_1_year = wearing.elongation(share * YEAR);
-    let growth = times.iter().map(|time| wearing.elongation(share * time)).collect();
     let lives = Lives {
         mean: running.mean / share,
         local: running.local / share,
@@ -155,7 +172,7 @@ pub(super) fn wear_and_growth(
         life: running.life / share,
         governs: running.governs,
     };
-    let wearing = Wearing {
+    Ok(Wearing {
         sprocket_flank: sprocket_flank(survey, course, settled, &of_events),
         roller_bush: roller_bush(survey, course, &law, &reached, settled),
         event_coefficients: of_events,
@@ -168,8 +185,8 @@ pub(super) fn wear_and_growth(
         elongation_1_year,
         service_life: service_life(lives.life, line.costs.other_life),
         lives,
-    };
-    Ok((wearing, growth))
+        wearer,
+    })
 }
 
 /// Wear of the drive sprocket's flanks (m a calendar second), from the event at which joints come onto it.

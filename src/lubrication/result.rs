@@ -1,7 +1,7 @@
 //! What a result says of the oil in the joints: who is reached, what gets in, what stays.
 
 use crate::noun;
-use crate::quantity::{Class, Side};
+use crate::quantity::{Class, Side, Spread};
 
 macro_rules! loss_noun { ($declare:ident) => { $declare! {
     /// What a joint loses, by cause, per running hour.
@@ -10,8 +10,8 @@ macro_rules! loss_noun { ($declare:ident) => { $declare! {
         oxidation as oxidation: f64 [PER_H_PART] "oxidation" { formula: "ln 2 / {oil.oxidation_half_life_h} × 2^((ϑ − {oil.oxidation_reference_c})/10), mean round the loop", source: "10 K rule, common practice", class: Class::CommonPractice }
         articulation as articulation: f64 [PER_H_PART] "pumping by articulation" { formula: "{fill.articulation_loss} (η_ref/η)^p α e/(2π) per articulation", source: "short-bearing side flow; share lost is a closure of our own", class: Class::Closure }
         wash as wash: f64 [PER_H_PART] "washing" { formula: "−ln(1 − {duty.wash_removed_share}) / ({duty.wash_interval_h} × running share)", source: "exact for the long-run product", class: Class::Derived }
-        dust as dust: f64 [PER_H_PART] "uptake by dust" { formula: "{duty.dust_loss_per_s} / running share", source: "dust takes up oil at a constant rate, here over running time; as wide as its input", spread: "factor 5", class: Class::Closure }
-        standing as standing: f64 [PER_H_PART] "evaporation and oxidation while standing" { formula: "both at {duty.ambient_c} × (1 − running share)/running share", source: "both laws at the temperature of the room, in still air (air factor 0.3)", spread: "factor 3", class: Class::Closure }
+        dust as dust: f64 [PER_H_PART] "uptake by dust" { formula: "{duty.dust_loss_per_s} / running share", source: "dust takes up oil at a constant rate, here over running time; as wide as its input", spread: Spread::Told("factor 5"), class: Class::Closure }
+        standing as standing: f64 [PER_H_PART] "evaporation and oxidation while standing" { formula: "both at {duty.ambient_c} × (1 − running share)/running share", source: "both laws at the temperature of the room, in still air (air factor 0.3)", spread: Spread::Told("factor 3"), class: Class::Closure }
     }
 } } }
 #[cfg(feature = "python")]
@@ -46,7 +46,7 @@ macro_rules! fill_state_noun { ($declare:ident) => { $declare! {
         application_score as application_score: Option<f64> [ONE] "score of that place, 1 at best" { formula: "weighted mean of slack, time, cool, gravity, gap, wash, access", source: "weights are a closure of our own; slack strand and upper plate edges: The Tribology Handbook", class: Class::Closure }
         application_c as application_temperature: f64 [C] "chain temperature where oil is applied" { formula: "{kinematics.section_c} at the point", source: "lumped heat balance", class: Class::Closure }
         viscosity_application_mpa_s as viscosity_application: f64 [MPA_S] "dynamic viscosity there" { formula: "ν × ρ at {fill.application_c}", source: "ASTM D341; ASTM D1250", class: Class::Derived }
-        time_available_s as time_available: f64 [S] "time the oil has to enter" { formula: "from the point to the first turn that sheds it, oven or wash; else to the next run; or {lubrication.time_available_s}", source: "oil on the plates is lost at the first turn that throws it off, in an oven or a wash", spread: "factor 3", class: Class::Closure }
+        time_available_s as time_available: f64 [S] "time the oil has to enter" { formula: "from the point to the first turn that sheds it, oven or wash; else to the next run; or {lubrication.time_available_s}", source: "oil on the plates is lost at the first turn that throws it off, in an oven or a wash", spread: Spread::Told("factor 3"), class: Class::Closure }
         entry_plate_gap_s as entry_plate_gap: f64 [S] "time to pass the plate gap" { symbol: "t₁", formula: "capillary and gravity flow through {chain.plate_gap_mm}", source: "Washburn 1921", class: Class::Derived }
         entry_joint_s as entry_joint: f64 [S] "further time to fill the annulus" { symbol: "t₂", formula: "capillary flow through the clearance, fed by the plate gap", source: "Washburn 1921; eccentric annulus 1 + 1.5 e²", class: Class::Derived }
         entered_share as entered_share: f64 [ONE] "share of the captured oil that enters in time" { formula: "from {fill.time_available_s}, {fill.entry_plate_gap_s}, {fill.entry_joint_s}", source: "Washburn 1921", class: Class::Derived }
@@ -58,14 +58,14 @@ macro_rules! fill_state_noun { ($declare:ident) => { $declare! {
         loss_rate_per_h as loss_rate: f64 [PER_H] "share of its oil that a joint loses in a running hour" { symbol: "k", formula: "{fill.loss_parts_per_h.evaporation} + {fill.loss_parts_per_h.oxidation} + {fill.loss_parts_per_h.articulation} + {fill.loss_parts_per_h.wash} + {fill.loss_parts_per_h.dust} + {fill.loss_parts_per_h.standing}", source: FIRST_ORDER, class: Class::Closure }
         loss_parts_per_h as loss_parts: LossParts [WORD] "the same by cause" {}
         half_life_h as half_life: f64 [H] "running time in which half is lost" { formula: "ln 2 / {fill.loss_rate_per_h}", source: FIRST_ORDER, class: Class::Derived }
-        fill_after_shot as after_shot: f64 [ONE] "age-law fill right after a visit" { symbol: "φ₀", formula: "least of 1 and mean / Σ u (1 − exp(−k W))/(k W)", source: "one exponential age law for all waits that gives back the mean fill", spread: "none of its own: that of the mean fill", class: Class::Closure }
+        fill_after_shot as after_shot: f64 [ONE] "age-law fill right after a visit" { symbol: "φ₀", formula: "least of 1 and mean / Σ u (1 − exp(−k W))/(k W)", source: "one exponential age law for all waits that gives back the mean fill", spread: Spread::Told("none of its own: that of the mean fill"), class: Class::Closure }
         mean_fill as mean: f64 [ONE] "mean fill of all joints" { formula: "{fill.mean_fill_reached} × (1 − {fill.never_reached})", source: FIRST_ORDER, class: Class::Derived }
         mean_fill_reached as mean_reached: f64 [ONE] "mean fill of the joints that are reached" { formula: "shots in, exponential loss, overflow at {fill.capacity_ul}, over all waits", source: FIRST_ORDER, class: Class::Derived }
         lowest_fill_reached as lowest_reached: f64 [ONE] "lowest fill of the joints that are reached" { formula: "end of the longest wait", source: FIRST_ORDER, class: Class::Derived }
         after_wash_fill as after_wash: Option<f64> [ONE] "mean fill of reached joints right after a wash" { formula: "{fill.mean_fill_reached} × (1 − {duty.wash_removed_share})", source: "balance", class: Class::Derived }
-        effective_fill as effective: f64 [ONE] "fill that gives the mean boundary friction" { symbol: "φ_eff", formula: "−f₀ ln Σ u (E₁(X e^(−kW)) − E₁(X))/(k W), X = φ₀/f₀", source: "mean of exp(−fill/f₀) over the age law: exact in the boundary regime", spread: "none of its own: that of the mean fill", class: Class::Closure }
+        effective_fill as effective: f64 [ONE] "fill that gives the mean boundary friction" { symbol: "φ_eff", formula: "−f₀ ln Σ u (E₁(X e^(−kW)) − E₁(X))/(k W), X = φ₀/f₀", source: "mean of exp(−fill/f₀) over the age law: exact in the boundary regime", spread: Spread::Told("none of its own: that of the mean fill"), class: Class::Closure }
         demand_ul_per_joint_h as demand: f64 [UL_PER_H] "oil that keeps a joint half full" { formula: "{fill.loss_rate_per_h} × {fill.capacity_ul} / 2", source: FIRST_ORDER, class: Class::Closure }
-        residue_years as residue: Option<f64> [YEARS] "time in which residue blocks half the clearance" { formula: "half the annulus over residue of evaporation and oxidation", source: "residue of evaporated and oxidised oil stays in the clearance", spread: "factor 3", class: Class::Closure }
+        residue_years as residue: Option<f64> [YEARS] "time in which residue blocks half the clearance" { formula: "half the annulus over residue of evaporation and oxidation", source: "residue of evaporated and oxidised oil stays in the clearance", spread: Spread::Told("factor 3"), class: Class::Closure }
     }
 } } }
 #[cfg(feature = "python")]

@@ -9,6 +9,7 @@
 //! | `formulas` | formulas by name, over numbers and arrays |
 //! | `logs` | current logs: columns in, verdicts out |
 //! | `long` | long calls: threads, progress, Ctrl-C |
+//! | `study` | grids, draws, sensitivity, calibration; long calls |
 //! | `nouns` | a Python class for every noun, made from its declaration |
 //! | `recommend` | `recommend`, `simulate` |
 //! | `ranking`, `tables` | which lines first; many lines at once |
@@ -25,6 +26,7 @@ mod long;
 mod nouns;
 mod ranking;
 mod recommend;
+mod study;
 mod tables;
 mod verbs;
 
@@ -109,6 +111,11 @@ mod _core {
     use super::ranking::{Ranking, rank};
     #[pymodule_export]
     use super::recommend::{recommend, simulate};
+    #[pymodule_export]
+    use super::study::{
+        Calibration, Columns, Distribution, Estimate, Reading, Sample, Sensitivity, calibrate, default_uncertainty,
+        sample, sensitivity, sweep,
+    };
     #[pymodule_export]
     use super::tables::{Table, compare_table, evaluate_table};
     #[pymodule_export]

@@ -263,7 +263,7 @@ impl Explanation {
     /// Low and high of a default or closure; empty where none is stated.
     #[getter]
     fn spread(&self) -> &str {
-        self.0.spread
+        &self.0.spread
     }
     fn __repr__(&self) -> String {
         self.0.text()
@@ -321,7 +321,7 @@ pub fn register() -> Vec<std::collections::BTreeMap<&'static str, String>> {
                 ("formula", row.formula.to_string()),
                 ("source", row.source.to_string()),
                 ("source_class", row.class.as_str().to_string()),
-                ("spread", row.spread.to_string()),
+                ("spread", row.spread.words()),
             ])
         })
         .collect()

@@ -40,7 +40,7 @@ pub struct Explanation {
     /// How well that is founded.
     pub class: &'static str,
     /// Low and high of a default or closure; empty where none is stated.
-    pub spread: &'static str,
+    pub spread: String,
 }
 
 /// Where a value under a path came from, in words; `None` for a computed result.
@@ -93,7 +93,7 @@ pub fn explain<T: Noun>(root: &T, path: &str, origin: &Origin) -> Result<Explana
         origin: origin(&full).unwrap_or_else(|| "computed".into()),
         source: row.source,
         class: row.class.as_str(),
-        spread: row.spread,
+        spread: row.spread.words(),
         path: full,
     })
 }

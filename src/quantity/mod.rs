@@ -19,6 +19,7 @@
 //! | `argument` | what formulas take and give beyond the surveys and results of lines |
 //! | `outcome` | formulas with several results: their names, units and meanings |
 //! | `words` | choices that several rooms share |
+//! | `spread` | how far a guess may be out |
 //! | `show` | values as people read them: numbers, text tables, HTML tables |
 
 mod argument;
@@ -31,6 +32,7 @@ mod noun;
 mod outcome;
 mod row;
 pub mod show;
+mod spread;
 mod tree;
 pub mod unit;
 mod words;
@@ -45,6 +47,7 @@ pub use outcome::OUTCOMES;
 #[cfg(feature = "python")]
 pub(crate) use outcome::outcomes;
 pub use row::{Class, Range, Row, above, any, at_least, between, up_to};
+pub use spread::Spread;
 pub use tree::{Lines, Tree, Value};
 pub use unit::Unit;
 pub use words::{Access, Side};

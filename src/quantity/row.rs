@@ -1,5 +1,6 @@
 //! One row of the register.
 
+use super::Spread;
 use super::unit::{self, Unit};
 
 /// How well a value or relation is founded, as people should see it beside every number.
@@ -109,8 +110,8 @@ pub struct Row {
     pub source: &'static str,
     /// How well that is founded.
     pub class: Class,
-    /// Low and high of the default or closure, as a practitioner would spread it; empty where none is known.
-    pub spread: &'static str,
+    /// How far the value of a line may be out, as a practitioner would spread it.
+    pub spread: Spread,
     /// Above this the number says nothing more than that it is above: people are shown `over 50`.
     pub ceiling: f64,
     /// Whether tables leave it out, because it is kept for reference only.
@@ -132,7 +133,7 @@ impl Row {
         formula: "",
         source: "",
         class: Class::Survey,
-        spread: "",
+        spread: Spread::Unstated,
         ceiling: f64::INFINITY,
         aside: false,
         default: "",

@@ -14,6 +14,25 @@ pub fn unwatched(_done: usize, _all: usize) -> bool {
     true
 }
 
+/// Threads that one calculation may ask for.
+const MOST_THREADS: i64 = 1024;
+
+/// A pool of so many threads; without a number, those of the machine.
+pub fn workers(threads: Option<i64>) -> Result<Option<rayon::ThreadPool>> {
+    let Some(threads) = threads else { return Ok(None) };
+    if !(1..=MOST_THREADS).contains(&threads) {
+        let message =
+            format!("threads = {threads}: give a number from 1 to {MOST_THREADS}, or none for all of the machine");
+        let limit = format!("1 to {MOST_THREADS}");
+        return Err(Error::new(Code::OutOfRange, "threads", message).number(threads as f64).limit(limit));
+    }
+    let pool = rayon::ThreadPoolBuilder::new().num_threads(threads as usize).build();
+    pool.map(Some).map_err(|why| {
+        let message = format!("{threads} threads could not be started ({why}): ask for fewer");
+        Error::new(Code::OutOfRange, "threads", message).number(threads as f64)
+    })
+}
+
 /// `of(row)` for every row from 0, in the order of the rows, computed by as many threads as the pool has.
 ///
 /// Each thread makes its own scratch by `scratch`. Error `stopped` where `progress` says so.

@@ -18,6 +18,7 @@ mod film;
 mod line;
 mod oil;
 mod recommend;
+mod recovery;
 mod reference;
 mod simulator;
 mod study;

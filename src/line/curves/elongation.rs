@@ -3,7 +3,7 @@
 use super::{ElongationCurve, ElongationCurveSi, POINTS, Worked, points_within};
 use crate::error::{Code, Error, Result};
 use crate::line::Line;
-use crate::line::wearing::wear_and_growth;
+use crate::line::wearing::wear_of;
 use crate::quantity::{Field, unit::ONE, unit::YEARS};
 use crate::wear::NO_LIMIT_YEARS;
 
@@ -16,6 +16,7 @@ pub fn elongation_curve(line: &Line, until: Option<f64>, points: Option<i64>) ->
     let points = points_within(points, POINTS)?;
     let worked = Worked::of(line)?;
     let Worked { survey, course, oiling, reach, settled } = &worked;
+    let wearing = wear_of(survey, course, oiling, reach, settled)?;
     let until = match until {
         Some(until) if until > 0.0 && until.is_finite() => until,
         Some(until) => {
@@ -25,13 +26,11 @@ pub fn elongation_curve(line: &Line, until: Option<f64>, points: Option<i64>) ->
                 .unit("years")
                 .limit("above 0 years"));
         }
-        None => {
-            let (wearing, _) = wear_and_growth(survey, course, oiling, reach, settled, &[])?;
-            YEARS.from_si(BEYOND * wearing.lives.mean).min(NO_LIMIT_YEARS)
-        }
+        None => YEARS.from_si(BEYOND * wearing.lives.mean).min(NO_LIMIT_YEARS),
     };
     let time: Vec<f64> = (0..points).map(|point| YEARS.to_si(until) * point as f64 / (points - 1) as f64).collect();
-    let (wearing, elongation) = wear_and_growth(survey, course, oiling, reach, settled, &time)?;
+    let chain = wearing.wearer.chain();
+    let elongation = time.iter().map(|time| chain.elongation(survey.running_share * time)).collect();
     Ok(ElongationCurve::public(ElongationCurveSi { time, elongation, limit: wearing.limit }, &ONE))
 }
 

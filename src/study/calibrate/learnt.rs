@@ -46,13 +46,18 @@ impl Direction {
 
     /// The whole in a sentence.
     pub fn in_words(&self) -> String {
+        self.in_words_of(&self.combination)
+    }
+
+    /// The same under another name of the combination.
+    pub(in crate::study) fn in_words_of(&self, combination: &str) -> String {
         let left = 100.0 * self.spread_left();
-        let alone = !self.combination.contains(['×', '+', '−']);
+        let alone = !combination.contains(['×', '+', '−']);
         let only = match (self.learnt, alone) {
             (Learnt::No, _) | (_, true) => "",
             _ => " (only together)",
         };
-        format!("{}: {}{only}; {left:.0} % of the guessed spread is left", self.combination, self.learnt.as_str())
+        format!("{combination}: {}{only}; {left:.0} % of the guessed spread is left", self.learnt.as_str())
     }
 }
 
@@ -83,14 +88,16 @@ pub(super) fn directions(parameters: &[Parameter], slopes: &DMatrix<f64>) -> Vec
 }
 
 /// A product of powers where all parameters are factors or shares, a weighted sum of their scales otherwise.
-fn combination(parameters: &[Parameter], weights: &[f64]) -> String {
+pub(in crate::study) fn combination(parameters: &[Parameter], weights: &[f64]) -> String {
     let heaviest = weights.iter().fold(0.0, |most: f64, w| most.max(w.abs()));
     let named = |i: &usize| weights[*i].abs() >= NAMED * heaviest;
     let powers: Vec<(usize, f64)> =
         (0..weights.len()).filter(named).map(|i| (i, weights[i] / parameters[i].sd)).collect();
     let Some(&(_, lead)) = powers.iter().max_by(|a, b| a.1.abs().total_cmp(&b.1.abs())) else { return String::new() };
     let product = powers.iter().all(|&(i, _)| parameters[i].scale != Scale::Plain);
-    let mut powers: Vec<(usize, f64)> = powers.into_iter().map(|(i, power)| (i, power / lead)).collect();
+    // what rounds to nothing is not said
+    let told = |(_, power): &(usize, f64)| power.abs() >= 0.005;
+    let mut powers: Vec<(usize, f64)> = powers.into_iter().map(|(i, power)| (i, power / lead)).filter(told).collect();
     powers.sort_by(|a, b| b.1.total_cmp(&a.1));
     let mut text = String::new();
     for (i, power) in powers {

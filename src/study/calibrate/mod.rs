@@ -16,5 +16,6 @@ mod search; // damped least squares
 pub use diagnostics::{effective_draws, split_r_hat};
 pub use ensemble::{Ensemble, EnsembleSettings};
 pub use fit::{Fit, calibrate};
+pub(super) use learnt::combination;
 pub use learnt::{Direction, Learnt};
 pub use problem::{Model, Observation, Parameter, Problem, Scale};

@@ -3,6 +3,7 @@
 use super::beta::{beta_by_range, beta_quantile};
 use super::normal::{normal_cdf, normal_quantile};
 use crate::error::{Code, Error, Result};
+use crate::quantity::show;
 
 /// The standard normal number that 95 % lie below.
 const Z_95: f64 = 1.644_853_626_951_472_7;
@@ -101,6 +102,15 @@ impl Distribution {
         }
     }
 
+    /// The same for a share that was not checked: one that is no share is refused.
+    pub fn checked_quantile(&self, u: f64) -> Result<f64> {
+        if u > 0.0 && u < 1.0 {
+            return Ok(self.quantile(u));
+        }
+        let message = format!("{u} is no share of a distribution: give a number between 0 and 1, both excluded");
+        Err(Error::new(Code::OutOfRange, "u", message).number(u).limit("above 0 and below 1"))
+    }
+
     /// The value as far up in this distribution as `z` is in the standard normal: what a correlated draw needs.
     pub fn at_normal(&self, z: f64) -> f64 {
         match *self {
@@ -182,13 +192,23 @@ impl Distribution {
         if least >= low && most <= high {
             return Ok(());
         }
+        let with = |number: f64| format!("{}{}{unit}", show::number(number), if unit.is_empty() { "" } else { " " });
         let message = format!(
-            "{field}: one draw in a thousand of its {} distribution is {end} {value} {unit}, and only {low} to {high} {unit} \
-             is allowed: narrow it, or use a triangular or truncated normal distribution that ends there",
-            self.kind()
+            "{field}: one draw in a thousand of its {} distribution is {end} {}, and only {} to {} is allowed: narrow it, or \
+             use a triangular or truncated normal distribution that ends there",
+            self.kind(),
+            with(value),
+            show::number(low),
+            with(high)
         );
         let limit = format!("{low} to {high}");
         Err(Error::new(Code::OutOfRange, field, message).number(value).unit(unit).limit(limit))
+    }
+
+    /// Its parameters with their names.
+    pub fn parameters(&self) -> Vec<(&'static str, f64)> {
+        let (numbers, count) = self.numbers();
+        numbers[..count].to_vec()
     }
 
     /// Its parameters with their names, and how many there are.

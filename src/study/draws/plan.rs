@@ -19,6 +19,20 @@ pub enum Generator {
     Random,
 }
 
+impl Generator {
+    /// By its word: `sobol` or `random`.
+    pub fn from_word(word: &str) -> Result<Generator> {
+        match word {
+            "sobol" => Ok(Generator::Sobol),
+            "random" => Ok(Generator::Random),
+            _ => {
+                let message = format!("generator = {word:?} is none: take \"sobol\" (evenly spread) or \"random\"");
+                Err(Error::new(Code::UnknownChoice, "generator", message).text_value(word).limit("sobol or random"))
+            }
+        }
+    }
+}
+
 /// One uncertain input.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Input {

@@ -29,13 +29,17 @@ impl Indices {
     /// Source: first order of Saltelli et al. (2010), table 2 (b); total of Jansen, Comput. Phys. Commun. 117 (1999) 35.
     pub fn of(design: &Design, outcomes: &[f64]) -> Result<Option<Indices>> {
         check(design, outcomes)?;
-        let n = design.block();
+        Ok(Indices::of_blocks(design.block(), outcomes))
+    }
+
+    /// The same from blocks of `n` rows without a gap, whatever design they are left of.
+    pub(in crate::study) fn of_blocks(n: usize, outcomes: &[f64]) -> Option<Indices> {
         let (both, blocks) = outcomes.split_at(2 * n);
         let (a, b) = both.split_at(n);
         let mean = both.iter().sum::<f64>() / both.len() as f64;
         let variance = both.iter().map(|f| (f - mean).powi(2)).sum::<f64>() / both.len() as f64;
         if variance.sqrt() <= ROUNDING * both.iter().fold(0.0, |most: f64, f| most.max(f.abs())) {
-            return Ok(None);
+            return None;
         }
         let rows =
             |mixed| a.iter().zip(b).zip(mixed).map(|((a, b), mixed): (_, &f64)| (a - mean, b - mean, mixed - mean));
@@ -44,7 +48,7 @@ impl Indices {
             first.push(mean_of_rows(n, rows(mixed).map(|(a, b, mixed)| b * (mixed - a) / variance)));
             total.push(mean_of_rows(n, rows(mixed).map(|(a, _, mixed)| 0.5 * (a - mixed).powi(2) / variance)));
         }
-        Ok(Some(Indices { mean, variance, first, total }))
+        Some(Indices { mean, variance, first, total })
     }
 }
 

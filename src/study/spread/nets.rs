@@ -2,6 +2,7 @@
 
 use super::quantile::{quantile, sorted};
 use super::share::share_within;
+use statrs::distribution::{ContinuousCDF, StudentsT};
 
 /// How many nets a study draws unless told otherwise; net r has the seed of the study plus r.
 pub const NETS: usize = 8;
@@ -13,6 +14,16 @@ pub struct Estimate {
     pub value: f64,
     /// Its standard error; `None` where it is not known (one net, or a net that says `never`).
     pub error: Option<f64>,
+}
+
+impl Estimate {
+    /// Half of the interval that holds the truth with probability `confidence`, if the error came from `nets` nets.
+    ///
+    /// Student's t at `nets` − 1 degrees of freedom. Source: textbook interval of a mean.
+    pub fn half_width(&self, nets: usize, confidence: f64) -> Option<f64> {
+        let student = StudentsT::new(0.0, 1.0, nets.checked_sub(1)? as f64).ok()?;
+        Some(self.error? * student.inverse_cdf(0.5 + 0.5 * confidence))
+    }
 }
 
 /// Mean over the nets and its standard error s/√R (s with R − 1).
@@ -54,6 +65,9 @@ mod tests {
         assert_eq!(estimate.value, 3.0);
         assert!((estimate.error.unwrap() - (14.0_f64 / 3.0 / 4.0).sqrt()).abs() < 1e-15);
         assert_eq!(mean_of_nets(&[5.0]).error, None);
+        // Student's t of 7 degrees at 97.5 %, from tables
+        let one = Estimate { value: 0.0, error: Some(1.0) };
+        assert!((one.half_width(8, 0.95).unwrap() - 2.364_624).abs() < 1e-5);
     }
 
     #[test]
