@@ -2,12 +2,632 @@
 The compiled core of pinfilm. Import from `pinfilm`, not from here.
 """
 
-from collections.abc import Mapping, Sequence
+from _typeshed import SupportsGetItem
+from collections.abc import Iterator, Mapping, Sequence
+from datetime import date
 from os import PathLike
-from pinfilm.typing import Floats, FloatsOut, Scalar
-from typing import Any, final
+from pinfilm.typing import Column, Columns as Columns2, Correlations, Defaults, Doubts, DoubtsOut, Draws, Floats, FloatsOut, Grid, Lines, Progress, Scalar, Watcher
+from typing import Any, SupportsFloat, SupportsIndex, final
 
-__all__ = ["Caution", "Chain", "Circuit", "Comparison", "Cost", "Costs", "Drip", "Drive", "DriveState", "Duty", "Evaluation", "Event", "EveryNth", "Explanation", "Fill", "FillState", "Friction", "Joint", "JointOrbit", "JointState", "Kinematics", "Line", "LockTime", "LossParts", "LossRates", "Manual", "ManualInterval", "Oil", "OperatingPoint", "OrbitEvent", "PeriodicFill", "PointsCoverage", "ReynoldsBearing", "RollerContact", "Savings", "Spray", "Straight", "Supply", "SupplyState", "Surface", "Synchronised", "Tension", "Timer", "TimerCoverage", "Turn", "TwoSprocket", "ViscosityWindow", "Warning", "Wear", "WearState", "archard_volume_mm3", "articulation_angle_deg", "asperity_integral", "blend_viscosity_mm2_s", "capstan_ratio", "centre_distance_mm", "chain_length_pitches", "chain_speed_m_per_s", "compare", "conductor_resistance_ohm_per_km", "current_from_power_a", "demand_ul_per_joint_h", "density_kg_per_m3", "discounted_payback_years", "dynamic_viscosity_mpa_s", "eccentricity_short", "elongation_pct", "equivalent_circuit", "evaluate", "every_nth", "fill_between_shots", "formulas", "grade_limits_mm2_s", "irr", "irr_roots", "irr_status", "joint_entry_time_s", "joint_orbit", "kinematic_viscosity_mm2_s", "line_contact_film_um", "load_voltage_v", "lock_risk", "lock_time_s", "loss_rates_per_h", "manual_interval", "npv", "payback_days", "payback_status", "payback_years", "penetration_time_s", "periodic_fill", "pitch_diameter_mm", "points_coverage", "power_from_current_kw", "pressure_drop_kpa", "pressure_mpa", "reached_joints", "register", "reynolds_bearing", "rolling_resistance", "sag_tension_n", "single_present_value_factor", "smallest_shot_ul", "sommerfeld_short", "speed_ripple", "squeeze_time_short_s", "standards", "three_gaps", "timer_coverage", "uniform_present_value_factor", "v100_mm2_s", "vent_time_s", "version", "viscosity_index", "viscosity_window_mpa_s", "voltage_drop_v"]
+__all__ = ["Alternative", "AvoidedUse", "BeforeAfter", "Calibration", "Caution", "Chain", "Change", "ChangePoints", "Circuit", "Cleaning", "Columns", "Comparison", "Cost", "Costs", "CurrentLog", "CusumPath", "Distribution", "Drip", "Drive", "DriveState", "Duty", "ElongationCurve", "Estimate", "Evaluation", "Event", "EveryNth", "Explanation", "Fill", "FillState", "Friction", "FrictionCurve", "Joint", "JointOrbit", "JointState", "Kinematics", "LevelChanges", "Line", "LineSetUp", "LockTime", "LogNote", "LogRow", "LogRules", "LogWatch", "LossParts", "LossRates", "Manual", "ManualInterval", "Oil", "OilCheck", "OilUse", "OperatingPoint", "OrbitEvent", "PeriodicFill", "PointsCoverage", "Proof", "PullChange", "Ranking", "Reading", "Recommendation", "Refused", "Rejection", "ReynoldsBearing", "RollerContact", "RoundLoop", "Sample", "Savings", "Sensitivity", "SetUpSheet", "Shift", "ShotRecord", "SimulatedLine", "Spray", "Straight", "Supply", "SupplyState", "Surface", "Synchronised", "Table", "Tension", "Timer", "TimerCoverage", "Turn", "TwoSprocket", "ViscosityWindow", "Warning", "WatchAlarm", "WatchReport", "WatchStep", "Wear", "WearState", "archard_volume_mm3", "articulation_angle_deg", "asperity_integral", "blank_survey", "blend_viscosity_mm2_s", "calibrate", "capstan_ratio", "centre_distance_mm", "chain_length_pitches", "chain_speed_m_per_s", "change_points", "compare", "compare_table", "conductor_resistance_ohm_per_km", "current_from_power_a", "cusum", "cv_rmse_pct", "default_uncertainty", "demand_ul_per_joint_h", "density_kg_per_m3", "discounted_payback_years", "dynamic_viscosity_mpa_s", "eccentricity_short", "effective_sample_size", "elongation_pct", "equivalent_circuit", "evaluate", "evaluate_table", "every_nth", "fill_between_shots", "formulas", "grade_limits_mm2_s", "handbook_grade", "handbook_methods", "handbook_sae_grade", "irr", "irr_roots", "irr_status", "joint_entry_time_s", "joint_orbit", "kinematic_viscosity_mm2_s", "lag1", "line_contact_film_um", "load_voltage_v", "lock_risk", "lock_time_s", "loss_rates_per_h", "manual_interval", "newey_west_se", "nmbe_pct", "npv", "oil_use", "payback_days", "payback_status", "payback_years", "penetration_time_s", "periodic_fill", "pitch_diameter_mm", "points_coverage", "power_from_current_kw", "pressure_drop_kpa", "pressure_mpa", "rank", "reached_joints", "recommend", "register", "reynolds_bearing", "roller_chain_power_kw", "rolling_resistance", "sag_tension_n", "sample", "savings_uncertainty", "sensitivity", "simulate", "single_present_value_factor", "smallest_shot_ul", "sommerfeld_short", "speed_ripple", "squeeze_time_short_s", "standards", "sweep", "three_gaps", "timer_coverage", "uniform_present_value_factor", "unlubricated_coefficient", "v100_mm2_s", "vent_time_s", "version", "viscosity_index", "viscosity_window_mpa_s", "voltage_drop_v", "watch_many"]
+
+@final
+class Alternative:
+    """
+    A set-up that keeps every limit, with what decides its place.
+    """
+    def __copy__(self, /) -> Alternative: ...
+    def __deepcopy__(self, /, _memo: Any) -> Alternative: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, rank: int | None, set_up: LineSetUp | None, total_per_year: Scalar | None, applied_l_per_year: Scalar | None, dripped_share: Scalar | None, overflow_share: Scalar | None, lowest_fill_reached: Scalar | None, mean_fill: Scalar | None, never_reached: Scalar | None, worst_wait_h: Scalar | None, lock_risk: Scalar | None) -> Alternative: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def applied_l_per_year(self, /) -> float:
+        """
+        oil that leaves the applicator
+        """
+    @property
+    def dripped_share(self, /) -> float:
+        """
+        share of the applied oil that drips
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> Alternative:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> Alternative:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> Alternative:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def lock_risk(self, /) -> float:
+        """
+        share of the possible speed errors at which a stretch of chain waits too long
+        """
+    @property
+    def lowest_fill_reached(self, /) -> float:
+        """
+        lowest fill of the joints that are reached
+        """
+    @property
+    def mean_fill(self, /) -> float:
+        """
+        mean fill of all joints
+        """
+    @property
+    def never_reached(self, /) -> float:
+        """
+        share of joints that never get oil
+        """
+    @property
+    def overflow_share(self, /) -> float:
+        """
+        share of the oil in the gaps that spills over
+        """
+    @property
+    def rank(self, /) -> int:
+        """
+        place, the best first
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Alternative:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    @property
+    def set_up(self, /) -> LineSetUp:
+        """
+        what would be set
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+    @property
+    def total_per_year(self, /) -> float:
+        """
+        cost of a year
+        """
+    @property
+    def worst_wait_h(self, /) -> float:
+        """
+        longest wait, in running time
+        """
+
+@final
+class AvoidedUse:
+    """
+    Energy and money avoided since a change, with the uncertainty of measurement and verification.
+    """
+    def __copy__(self, /) -> AvoidedUse: ...
+    def __deepcopy__(self, /, _memo: Any) -> AvoidedUse: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, sentence: str | None, may_be_claimed: bool | None, name: str | None, logged: str | None, changed: str | None, last: str | None, running_h: Scalar | None, avoided_kwh: Scalar | None, avoided_low_kwh: Scalar | None, avoided_high_kwh: Scalar | None, confidence_pct: Scalar | None, avoided_pct: Scalar | None, avoided_kwh_per_year: Scalar | None = None, money: Scalar | None = None, money_per_year: Scalar | None = None, currency: str | None = None, uncertainty_68_pct: Scalar | None, motor_spread_pct: Scalar | None, guideline_90_pct: Scalar | None, guideline_90_by_months_pct: Scalar | None, factor_by_months: Scalar | None, cv_rmse_pct: Scalar | None, nmbe_pct: Scalar | None, good_fit: bool | None, placebo_rank: Scalar | None, placebo_agrees: bool | None = None, notes: Sequence[LogNote] | None, cleaning: Cleaning | None) -> AvoidedUse: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def avoided_high_kwh(self, /) -> float:
+        """
+        its interval, high end
+        """
+    @property
+    def avoided_kwh(self, /) -> float:
+        """
+        energy avoided in these hours
+        """
+    @property
+    def avoided_kwh_per_year(self, /) -> float | None:
+        """
+        the same over the running hours of a year; needs the line
+        """
+    @property
+    def avoided_low_kwh(self, /) -> float:
+        """
+        its interval, low end
+        """
+    @property
+    def avoided_pct(self, /) -> float:
+        """
+        avoided, of what would have been used
+        """
+    @property
+    def changed(self, /) -> str:
+        """
+        day of the change
+        """
+    @property
+    def cleaning(self, /) -> Cleaning:
+        """
+        what cleaning did
+        """
+    @property
+    def confidence_pct(self, /) -> float:
+        """
+        confidence of the interval
+        """
+    @property
+    def currency(self, /) -> str | None:
+        """
+        currency
+        """
+    @property
+    def cv_rmse_pct(self, /) -> float:
+        """
+        scatter of the model before; limit 15 % for days, 30 % for hours
+        """
+    @property
+    def factor_by_months(self, /) -> float:
+        """
+        that factor
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> AvoidedUse:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> AvoidedUse:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> AvoidedUse:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def good_fit(self, /) -> bool:
+        """
+        whether both are within the guideline's limits
+        """
+    @property
+    def guideline_90_by_months_pct(self, /) -> float:
+        """
+        the same with the factor by months
+        """
+    @property
+    def guideline_90_pct(self, /) -> float:
+        """
+        the guideline's uncertainty at 90 % with the factor 1.26
+        """
+    @property
+    def last(self, /) -> str:
+        """
+        last day of the log
+        """
+    @property
+    def logged(self, /) -> str:
+        """
+        current_a or power_kw
+        """
+    @property
+    def may_be_claimed(self, /) -> bool:
+        """
+        whether something was avoided, its uncertainty at 68 % is below one half, and the placebo agrees
+        """
+    @property
+    def money(self, /) -> float | None:
+        """
+        money avoided in these hours
+        """
+    @property
+    def money_per_year(self, /) -> float | None:
+        """
+        money avoided in a year
+        """
+    @property
+    def motor_spread_pct(self, /) -> float:
+        """
+        part of it that comes from reading power off a current, one standard deviation; 0 for logged power
+        """
+    @property
+    def name(self, /) -> str:
+        """
+        name of the log
+        """
+    @property
+    def nmbe_pct(self, /) -> float:
+        """
+        bias of the model before; limit 5 % for days, 10 % for hours
+        """
+    @property
+    def notes(self, /) -> tuple[LogNote, ...]:
+        """
+        what to read this with
+        """
+    @property
+    def placebo_agrees(self, /) -> bool | None:
+        """
+        whether the real |t| exceeds them all; none with fewer than 19 days
+        """
+    @property
+    def placebo_rank(self, /) -> float:
+        """
+        rank of the change among days before at which the same was tried
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> AvoidedUse:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    @property
+    def running_h(self, /) -> float:
+        """
+        logged running hours since
+        """
+    @property
+    def sentence(self, /) -> str:
+        """
+        the verdict in one sentence
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+    @property
+    def uncertainty_68_pct(self, /) -> float:
+        """
+        uncertainty at 68 % confidence, of what was avoided; the guideline's limit is 50 %
+        """
+
+@final
+class BeforeAfter:
+    """
+    What changed on a day: the difference at equal load, speed and temperature, and how sure that is.
+    """
+    def __copy__(self, /) -> BeforeAfter: ...
+    def __deepcopy__(self, /, _memo: Any) -> BeforeAfter: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, sentence: str | None, verdict: str | None, name: str | None, logged: str | None, changed: str | None, first: str | None, last: str | None, means_before: int | None, means_after: int | None, means_left_out: int | None, level_before_a: Scalar | None = None, level_before_kw: Scalar | None = None, difference_a: Scalar | None = None, difference_kw: Scalar | None = None, saving_pct: Scalar | None, saving_low_pct: Scalar | None, saving_high_pct: Scalar | None, confidence_pct: Scalar | None, error_pct: Scalar | None, error_hac_pct: Scalar | None, error_ar1_pct: Scalar | None, degrees: Scalar | None, t: Scalar | None, p_value: Scalar | None, lag1: Scalar | None, lags: int | None, scatter_pct: Scalar | None, covariates: Sequence[str] | None, effects: Mapping[str, float] | None, placebo_splits: int | None, placebo_largest_t: Scalar | None, placebo_rank: Scalar | None, placebo_agrees: bool | None = None, detectable_pct: Scalar | None, needed_days: int | None = None, active_saving_pct: Scalar | None = None, pull: PullChange | None = None, pin_share_pct: Scalar | None = None, halved_pins_pct: Scalar | None = None, halved_all_pct: Scalar | None = None, notes: Sequence[LogNote] | None, cleaning: Cleaning | None) -> BeforeAfter: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def active_saving_pct(self, /) -> float | None:
+        """
+        saved of the active current, by the quick form for a clamp on the mains side of a motor without converter
+        """
+    @property
+    def changed(self, /) -> str:
+        """
+        day of the change
+        """
+    @property
+    def cleaning(self, /) -> Cleaning:
+        """
+        what cleaning did
+        """
+    @property
+    def confidence_pct(self, /) -> float:
+        """
+        confidence of the intervals
+        """
+    @property
+    def covariates(self, /) -> tuple[str, ...]:
+        """
+        what was taken out: load, speed, temperature
+        """
+    @property
+    def degrees(self, /) -> float:
+        """
+        degrees of freedom that the means are worth
+        """
+    @property
+    def detectable_pct(self, /) -> float:
+        """
+        least change that so many days could show
+        """
+    @property
+    def difference_a(self, /) -> float | None:
+        """
+        current after less before, at equal covariates
+        """
+    @property
+    def difference_kw(self, /) -> float | None:
+        """
+        power after less before, likewise
+        """
+    @property
+    def effects(self, /) -> dict[str, float]:
+        """
+        change of the reading per unit of each, A or kW
+        """
+    @property
+    def error_ar1_pct(self, /) -> float:
+        """
+        standard error from their lag-one autocorrelation
+        """
+    @property
+    def error_hac_pct(self, /) -> float:
+        """
+        standard error from the autocovariances of the residuals
+        """
+    @property
+    def error_pct(self, /) -> float:
+        """
+        standard error that counts
+        """
+    @property
+    def first(self, /) -> str:
+        """
+        first day of the period before
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> BeforeAfter:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> BeforeAfter:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> BeforeAfter:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def halved_all_pct(self, /) -> float | None:
+        """
+        fall of the current if pin, roller and track friction were all halved; needs the line
+        """
+    @property
+    def halved_pins_pct(self, /) -> float | None:
+        """
+        fall of the current if pin/bush friction were halved; needs the line
+        """
+    @property
+    def lag1(self, /) -> float:
+        """
+        lag-one autocorrelation of the residuals
+        """
+    @property
+    def lags(self, /) -> int:
+        """
+        lags of the autocovariances
+        """
+    @property
+    def last(self, /) -> str:
+        """
+        last day of the period after
+        """
+    @property
+    def level_before_a(self, /) -> float | None:
+        """
+        current before, at the covariates of the period after
+        """
+    @property
+    def level_before_kw(self, /) -> float | None:
+        """
+        power before, likewise
+        """
+    @property
+    def logged(self, /) -> str:
+        """
+        current_a or power_kw
+        """
+    @property
+    def means_after(self, /) -> int:
+        """
+        means after
+        """
+    @property
+    def means_before(self, /) -> int:
+        """
+        means before
+        """
+    @property
+    def means_left_out(self, /) -> int:
+        """
+        means on the day of the change and while the oil settled
+        """
+    @property
+    def name(self, /) -> str:
+        """
+        name of the log
+        """
+    @property
+    def needed_days(self, /) -> int | None:
+        """
+        means on each side that would show the saving; none where no number would do
+        """
+    @property
+    def notes(self, /) -> tuple[LogNote, ...]:
+        """
+        what to read this with
+        """
+    @property
+    def p_value(self, /) -> float:
+        """
+        probability of a greater |t| if nothing changed
+        """
+    @property
+    def pin_share_pct(self, /) -> float | None:
+        """
+        share of the pull that pins and bushes make; needs the line
+        """
+    @property
+    def placebo_agrees(self, /) -> bool | None:
+        """
+        whether the real |t| exceeds them all; happens in 16 to 20 % of logs where nothing was done; none with fewer than 19 days
+        """
+    @property
+    def placebo_largest_t(self, /) -> float:
+        """
+        largest |t| among them
+        """
+    @property
+    def placebo_rank(self, /) -> float:
+        """
+        (1 + days with |t| at least as large) / (1 + days); no p value
+        """
+    @property
+    def placebo_splits(self, /) -> int:
+        """
+        days before the change at which the same test was tried
+        """
+    @property
+    def pull(self, /) -> PullChange | None:
+        """
+        the same as pull of the chain; needs the line
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> BeforeAfter:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    @property
+    def saving_high_pct(self, /) -> float:
+        """
+        its interval, high end
+        """
+    @property
+    def saving_low_pct(self, /) -> float:
+        """
+        its interval, low end
+        """
+    @property
+    def saving_pct(self, /) -> float:
+        """
+        saved, of the level before
+        """
+    @property
+    def scatter_pct(self, /) -> float:
+        """
+        scatter of the means about the model, of the level before
+        """
+    @property
+    def sentence(self, /) -> str:
+        """
+        the verdict in one sentence
+        """
+    @property
+    def t(self, /) -> float:
+        """
+        difference over its error
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+    @property
+    def verdict(self, /) -> str:
+        """
+        saving, more_use, not_proven, nothing_seen or cannot_be_told
+        """
+
+@final
+class Calibration:
+    """
+    What readings taught.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def agreeing_starts(self, /) -> tuple[int, int]:
+        """
+        Starts of the search that agree, of how many.
+        """
+    @property
+    def bell_shaped(self, /) -> bool:
+        """
+        Whether a bell curve described the answer; if not, walkers drew it.
+        """
+    @property
+    def doubtful(self, /) -> list[str]:
+        """
+        Readings that the most probable values leave unexplained, in sentences.
+        """
+    @property
+    def draws(self, /) -> Columns:
+        """
+        Draws of the guesses after the readings, a column each.
+        """
+    @property
+    def effective_draws(self, /) -> list[float] | None:
+        """
+        Effective draws of each guess, and of the zero reading, where walkers ran.
+        """
+    def guesses(self, /) -> Columns:
+        """
+        Each guess before and after: the values that 5, 50 and 95 % lie below.
+        """
+    @property
+    def learnt(self, /) -> list[str]:
+        """
+        Combinations of guesses with how well they are learnt, in sentences, best learnt first.
+        """
+    @property
+    def misfit(self, /) -> float:
+        """
+        Half the squared distance from readings and guesses, in their errors and spreads.
+        """
+    def predictions(self, /) -> Columns:
+        """
+        Predictions before and after: the values that 5, 50 and 95 % lie below; infinite is never.
+
+        Only the guesses that were calibrated are uncertain here.
+        """
+    @property
+    def r_hat(self, /) -> list[float] | None:
+        """
+        Split R̂ of each guess, and of the zero reading, where walkers ran.
+        """
+    def readings(self, /) -> Columns:
+        """
+        Each reading with what is computed for it, with the guesses in their middle and with the most probable values.
+        """
+    @property
+    def spread_left(self, /) -> list[float]:
+        """
+        Share of its guessed spread that is left of each of these.
+        """
+    def to_arviz(self, /) -> Any:
+        """
+        As ArviZ InferenceData: posterior draws, readings as observed data. Needs ArviZ.
+        """
+    @property
+    def zero_pct(self, /) -> tuple[float, float] | None:
+        """
+        The error of the zero reading (%): most probable value and standard deviation; None without elongations.
+        """
 
 @final
 class Caution:
@@ -235,42 +855,195 @@ class Chain:
         """
 
 @final
+class Change:
+    """
+    A day on which the level of a log changed.
+    """
+    def __copy__(self, /) -> Change: ...
+    def __deepcopy__(self, /, _memo: Any) -> Change: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, day: str | None, index: int | None, before_a: Scalar | None = None, before_kw: Scalar | None = None, after_a: Scalar | None = None, after_kw: Scalar | None = None, step_pct: Scalar | None) -> Change: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def after_a(self, /) -> float | None:
+        """
+        current after
+        """
+    @property
+    def after_kw(self, /) -> float | None:
+        """
+        power after
+        """
+    @property
+    def before_a(self, /) -> float | None:
+        """
+        current before, at mean covariates
+        """
+    @property
+    def before_kw(self, /) -> float | None:
+        """
+        power before, likewise
+        """
+    @property
+    def day(self, /) -> str:
+        """
+        first day of the new level
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> Change:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> Change:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> Change:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def index(self, /) -> int:
+        """
+        its number among the means, from 0
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Change:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    @property
+    def step_pct(self, /) -> float:
+        """
+        step, of the level before
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+
+@final
 class ChangePoints:
     """
-    Changes of level of a series.
+    The days on which the level of a log changed. A change point proposes a date; `before_after` proves it.
     """
+    def __copy__(self, /) -> ChangePoints: ...
+    def __deepcopy__(self, /, _memo: Any) -> ChangePoints: ...
     def __eq__(self, other: object, /) -> bool: ...
-    def __new__(cls, /, *, points: Any, levels: Any, penalty: Any, lag1: Any, deviation: Any) -> ChangePoints: ...
-    def __reduce__(self, /) -> tuple[Any, tuple[Any, tuple[()], dict[str, Any]]]: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, sentence: str | None, name: str | None, logged: str | None, change_of: str | None, changes: Sequence[Change] | None, means: int | None, least_segment: int | None, penalty: Scalar | None, lag1: Scalar | None, noise_pct: Scalar | None, covariates: Sequence[str] | None, notes: Sequence[LogNote] | None, cleaning: Cleaning | None) -> ChangePoints: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
     def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
     @property
-    def deviation(self, /) -> FloatsOut:
+    def change_of(self, /) -> str:
         """
-        standard deviation of a reading about its level
+        mean or mean_variance
         """
     @property
-    def lag1(self, /) -> FloatsOut:
+    def changes(self, /) -> tuple[Change, ...]:
+        """
+        the changes, in order
+        """
+    @property
+    def cleaning(self, /) -> Cleaning:
+        """
+        what cleaning did
+        """
+    @property
+    def covariates(self, /) -> tuple[str, ...]:
+        """
+        what was taken out: load, speed, temperature
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> ChangePoints:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> ChangePoints:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> ChangePoints:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def lag1(self, /) -> float:
         """
         lag-one autocorrelation of the noise
         """
     @property
-    def levels(self, /) -> tuple[float, ...]:
+    def least_segment(self, /) -> int:
         """
-        mean of each level, one more than there are changes
-        """
-    @property
-    def penalty(self, /) -> FloatsOut:
-        """
-        price of a change, in the cost used
+        least means between two changes
         """
     @property
-    def points(self, /) -> tuple[int, ...]:
+    def logged(self, /) -> str:
         """
-        first reading of each new level, counted from 0
+        current_a or power_kw
+        """
+    @property
+    def means(self, /) -> int:
+        """
+        means of the log
+        """
+    @property
+    def name(self, /) -> str:
+        """
+        name of the log
+        """
+    @property
+    def noise_pct(self, /) -> float:
+        """
+        standard deviation of the noise, of the mean level
+        """
+    @property
+    def notes(self, /) -> tuple[LogNote, ...]:
+        """
+        what to read this with
+        """
+    @property
+    def penalty(self, /) -> float:
+        """
+        price of a change in the cost used (A² or kW² for mean)
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> ChangePoints:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    @property
+    def sentence(self, /) -> str:
+        """
+        the same in one sentence
         """
     def to_dict(self, /) -> dict[str, Any]:
         """
-        As a dictionary of names and values.
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
         """
 
 @final
@@ -386,6 +1159,245 @@ class Circuit:
         ... )
         >>> len(loop.sections)
         4
+        """
+
+@final
+class Cleaning:
+    """
+    Seven steps of cleaning with a count for each. Rows left out and rows kept add up to the rows read.
+    """
+    def __copy__(self, /) -> Cleaning: ...
+    def __deepcopy__(self, /, _memo: Any) -> Cleaning: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, rows_read: int | None, unreadable: int | None, negative: int | None, repeated_hour: int | None, skipped_hour: int | None, clock_shifts: int | None, clock_shifted: int | None, pieces: int | None, out_of_order: int | None, duplicates_equal: int | None, duplicates_averaged: int | None, stopped: int | None, starts: int | None, start_up: int | None, warm_up: int | None, gaps: int | None, windows_with_gaps: int | None, windows_missing: int | None, spikes: int | None, without_covariates: int | None, kept: int | None, means: int | None, sample_s: Scalar | None, display_step_a: Scalar | None = None, display_step_kw: Scalar | None = None, cautions: Sequence[str] | None, sentence: str | None) -> Cleaning: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def cautions(self, /) -> tuple[str, ...]:
+        """
+        what a reader of the log should know
+        """
+    @property
+    def clock_shifted(self, /) -> int:
+        """
+        rows moved by that
+        """
+    @property
+    def clock_shifts(self, /) -> int:
+        """
+        step 1: times that the clock was found an hour out and put right
+        """
+    @property
+    def display_step_a(self, /) -> float | None:
+        """
+        step of the clamp's display
+        """
+    @property
+    def display_step_kw(self, /) -> float | None:
+        """
+        step of the power meter's display
+        """
+    @property
+    def duplicates_averaged(self, /) -> int:
+        """
+        left out: same stamp as another row, into whose mean they went
+        """
+    @property
+    def duplicates_equal(self, /) -> int:
+        """
+        left out: same stamp and reading as another row
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> Cleaning:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> Cleaning:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> Cleaning:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def gaps(self, /) -> int:
+        """
+        step 5, left out: in a window that the log covers too little of
+        """
+    @property
+    def kept(self, /) -> int:
+        """
+        step 7: rows that went into the means
+        """
+    @property
+    def means(self, /) -> int:
+        """
+        means (or single readings) that are left
+        """
+    @property
+    def negative(self, /) -> int:
+        """
+        left out: below zero
+        """
+    @property
+    def out_of_order(self, /) -> int:
+        """
+        rows that were out of order, and sorted
+        """
+    @property
+    def pieces(self, /) -> int:
+        """
+        pieces that other changes of the clock split the log into; 1 for a whole log
+        """
+    @property
+    def repeated_hour(self, /) -> int:
+        """
+        rows in the hour that the clock shows twice in autumn, told apart by their order
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Cleaning:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    @property
+    def rows_read(self, /) -> int:
+        """
+        rows of the log
+        """
+    @property
+    def sample_s(self, /) -> float:
+        """
+        usual time between rows
+        """
+    @property
+    def sentence(self, /) -> str:
+        """
+        the same in one sentence
+        """
+    @property
+    def skipped_hour(self, /) -> int:
+        """
+        rows in the hour that the clock should have skipped in spring
+        """
+    @property
+    def spikes(self, /) -> int:
+        """
+        step 6, left out: far from their neighbours
+        """
+    @property
+    def start_up(self, /) -> int:
+        """
+        step 3, left out: just started
+        """
+    @property
+    def starts(self, /) -> int:
+        """
+        starts of the line
+        """
+    @property
+    def stopped(self, /) -> int:
+        """
+        step 2, left out: the line stood
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+    @property
+    def unreadable(self, /) -> int:
+        """
+        left out: no number, or no time stamp
+        """
+    @property
+    def warm_up(self, /) -> int:
+        """
+        step 4, left out: warming up after a long stop
+        """
+    @property
+    def windows_missing(self, /) -> int:
+        """
+        windows without any row, between the first and the last
+        """
+    @property
+    def windows_with_gaps(self, /) -> int:
+        """
+        such windows
+        """
+    @property
+    def without_covariates(self, /) -> int:
+        """
+        left out: no load, speed or temperature to go with them
+        """
+
+@final
+class Columns:
+    """
+    A table by columns: NumPy arrays under their names, with the unit and the meaning of each.
+
+    It reads like a dict (`table["oil.iso_vg"]`, `list(table)`, `dict(table)`) and goes into pandas or polars where these
+    are installed.
+
+    Examples
+    --------
+    >>> import pinfilm
+    >>> table = pinfilm.sweep(pinfilm.examples.load("oven_now"), {"oil.iso_vg": [150, 220]}, outputs=["cost.energy"])
+    >>> table["oil.iso_vg"].tolist()
+    [150, 220]
+    >>> table.units["cost.energy"]
+    'money/year'
+    """
+    def __contains__(self, name: str, /) -> bool: ...
+    def __getitem__(self, name: str, /) -> Column: ...
+    def __iter__(self, /) -> Iterator[str]: ...
+    def __len__(self, /) -> int:
+        """
+        Number of columns.
+        """
+    def __repr__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    def keys(self, /) -> list[str]:
+        """
+        Names of the columns.
+        """
+    @property
+    def meanings(self, /) -> dict[str, str]:
+        """
+        What each column means.
+        """
+    @property
+    def rows(self, /) -> int:
+        """
+        Number of rows.
+        """
+    def to_dict(self, /) -> dict[str, Column]:
+        """
+        As a dict of NumPy arrays; they are shared, not copied.
+        """
+    def to_pandas(self, /) -> Any:
+        """
+        As a pandas DataFrame, with units and meanings in its `attrs`. Needs pandas.
+        """
+    def to_polars(self, /) -> Any:
+        """
+        As a polars DataFrame. Needs polars.
+        """
+    @property
+    def units(self, /) -> dict[str, str]:
+        """
+        Unit of each column; empty for words and pure numbers.
         """
 
 @final
@@ -816,6 +1828,227 @@ class Costs:
         """
 
 @final
+class CurrentLog:
+    """
+    A log of a drive's current or power, as a plant has it: columns of equal length in the order of the file.
+
+    Parameters
+    ----------
+    time : array_like
+        Time stamps: NumPy or pandas dates, `datetime` objects, ISO text. With offsets, or without: then by a clock on
+        the wall, whose zone `time_zone` names.
+    current_a, power_kw : array_like
+        One of the two; power is the better witness and is used where both are given. NaN is counted as unreadable.
+    load_pct, load_kg_per_m, speed_m_per_min, temperature_c : array_like, optional
+        What the reading follows, where it was logged.
+    running : array_like of bool, optional
+        Whether the line ran.
+    time_zone : str, optional
+        IANA name such as ``"Europe/Vienna"``. Without it, and without offsets, jumps of an hour are found and mended.
+    rules : LogRules, optional
+        How to clean.
+    name : str
+        What to call it.
+
+    Raises
+    ------
+    InputError
+        For columns of unlike length, an unknown time zone, stamps of which only some have an offset.
+    TableError
+        For a column that cannot be read as numbers or dates.
+
+    Examples
+    --------
+    >>> import numpy as np, pinfilm
+    >>> time = np.datetime64("2025-01-01") + np.arange(60) * np.timedelta64(1, "D")
+    >>> current = np.where(np.arange(60) < 30, 3.0, 2.8) + 0.01 * (np.arange(60) * 7 % 10)
+    >>> log = pinfilm.CurrentLog(time=time, current_a=current, rules=pinfilm.LogRules(window_h=0))
+    >>> round(log.before_after("2025-01-31").saving_pct, 1)
+    6.5
+    """
+    def __copy__(self, /) -> CurrentLog: ...
+    def __deepcopy__(self, /, _memo: Any) -> CurrentLog: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __len__(self, /) -> int: ...
+    def __new__(cls, /, *, time: Any, current_a: Any | None = None, power_kw: Any | None = None, load_pct: Any | None = None, load_kg_per_m: Any | None = None, speed_m_per_min: Any | None = None, temperature_c: Any | None = None, running: Any | None = None, time_zone: str | None = None, rules: LogRules | None = None, name: str | None = None) -> CurrentLog: ...
+    def __reduce__(self, /) -> tuple[Any, Any]: ...
+    def __repr__(self, /) -> str: ...
+    def before_after(self, changed: Any, /, *, line: Line | None = None, **settings: "object") -> BeforeAfter:
+        """
+        Compare the periods before and after a change: the saving at equal load, how sure it is, what hides it.
+
+        Parameters
+        ----------
+        changed : date, datetime or str
+            Day of the change, by the clock of the log; the day itself is left out.
+        line : Line, optional
+            Turns current into pull and says what this current can see.
+        **settings
+            Names of `Proof`: `confidence_pct`, `power_pct`, `systematic_pct`, `systematic_independence`,
+            `expected_saving_pct`, `settle_days`.
+
+        Returns
+        -------
+        BeforeAfter
+            `sentence` is the verdict; the numbers behind it and the notes to read it with follow.
+
+        Raises
+        ------
+        InputError
+            For a date outside the log, fewer means than the model needs, a log in pieces or that never changes.
+        """
+    def change_points(self, /, *, line: Line | None = None, change_of: str | None = None, least_segment: SupportsIndex | None = None) -> ChangePoints:
+        """
+        The days on which the level changed. A change point proposes a date; `before_after` proves it.
+
+        Parameters
+        ----------
+        line : Line, optional
+            For the cleaning.
+        change_of : {"mean", "mean_variance"}
+            Whether the scatter may change with the level.
+        least_segment : int
+            Least means between two changes; 10 if not given.
+
+        Returns
+        -------
+        ChangePoints
+            `sentence`, `changes` with their dates and steps, the price of a change and the noise that set it.
+
+        Raises
+        ------
+        InputError
+            For a log shorter than two segments, in pieces, or that never changes.
+        """
+    def cleaning(self, /, *, line: Line | None = None) -> Cleaning:
+        """
+        What cleaning does to the log: seven steps, a count for each, no row left out unsaid.
+
+        Parameters
+        ----------
+        line : Line, optional
+            Gives the rules what they leave open: reading without load, rated reading, warm-up of ovens and freezers.
+
+        Returns
+        -------
+        Cleaning
+
+        Raises
+        ------
+        InputError
+            For a log without readings, mostly below zero, or far from rated (milliamperes, per cent of rated: `UnitError`).
+        """
+    @property
+    def covariates(self, /) -> list[str]:
+        """
+        Names of what is logged beside the reading.
+        """
+    @property
+    def logged(self, /) -> str:
+        """
+        What was logged: ``"current_a"`` or ``"power_kw"``.
+        """
+    def means(self, /, *, line: Line | None = None) -> dict[str, Any]:
+        """
+        The clean means as a dict of NumPy arrays: time (UTC), the reading, covariates, rows in each mean.
+        """
+    @property
+    def name(self, /) -> str:
+        """
+        What it is called.
+        """
+    @classmethod
+    def read(cls, /, source: Any, *, columns: Any | None = None, time_format: str | None = None, time_zone: str | None = None, rules: LogRules | None = None, name: str | None = None) -> CurrentLog:
+        """
+        Read a log from a table or a file.
+
+        Parameters
+        ----------
+        source : mapping of arrays, pandas or polars frame, object with `__arrow_c_stream__`, or path of a CSV or Parquet file
+            Files and Arrow need polars: ``pip install pinfilm[log]``.
+        columns : mapping of str to str, optional
+            The name that a column has in the source, by the name that it has here: ``{"time": "Zeit", "current_a": "I1"}``.
+            Others are read where the source has them under the names of `CurrentLog`.
+        time_format : str, optional
+            How stamps of a CSV file are written, such as ``"%m/%d/%Y %H:%M"``, where that is not plain.
+        time_zone, rules, name
+            As `CurrentLog` takes them.
+
+        Raises
+        ------
+        TableError
+            For a source without the columns, or one that cannot be read; it names what the source has.
+
+        Examples
+        --------
+        >>> import pinfilm
+        >>> log = pinfilm.CurrentLog.read({"when": ["2025-01-01", "2025-01-02"], "current_a": [2.9, 3.0]}, columns={"time": "when"})
+        >>> len(log)
+        2
+        """
+    def replace(self, /, *, rules: LogRules | None = None, time_zone: str | None = None, name: str | None = None) -> CurrentLog:
+        """
+        The same log cleaned by other rules, in another zone, or under another name.
+        """
+    @property
+    def rules(self, /) -> LogRules:
+        """
+        How it is cleaned.
+        """
+    def savings(self, changed: Any, /, *, line: Line | None = None, energy_price_per_kwh: Scalar | None = None, **settings: "object") -> AvoidedUse:
+        """
+        Energy and money avoided since a change, with the uncertainty of measurement and verification.
+
+        Parameters
+        ----------
+        changed : date, datetime or str
+            Day of the change, by the clock of the log; the day itself is left out.
+        line : Line
+            Turns current into power, gives price and hours of a year. Not needed for a log of power.
+        energy_price_per_kwh : float, optional
+            In place of the line's.
+        **settings
+            Names of `Proof`.
+
+        Returns
+        -------
+        AvoidedUse
+
+        Raises
+        ------
+        InputError
+            As `before_after`; also for a log of current without a line.
+        """
+    @property
+    def time_zone(self, /) -> str | None:
+        """
+        IANA name of the zone of its clock.
+        """
+    def watch(self, quiet_until: Any, /, *, quiet_from: Any | None = None, line: Line | None = None) -> WatchReport:
+        """
+        Watch the log from a day on, against what the line drew until then.
+
+        Parameters
+        ----------
+        quiet_until, quiet_from : date, datetime or str
+            The period from which the baseline is learnt; it needs 30 means or more. `quiet_from` not given: from the
+            beginning of the log.
+        line : Line, optional
+            For the cleaning.
+
+        Returns
+        -------
+        WatchReport
+            `sentence`, `alarms` with their causes, `steps` reading by reading, and how often it would alarm falsely.
+
+        Raises
+        ------
+        InputError
+            For a quiet period that is too short, or whose means resemble each other too much to watch by.
+        """
+
+@final
 class CusumPath:
     """
     Sums of a chart after each reading.
@@ -842,6 +2075,105 @@ class CusumPath:
     def up(self, /) -> FloatsOut:
         """
         sum of what was too high
+        """
+
+@final
+class Distribution:
+    """
+    What is thought of an uncertain input: a distribution in the unit that its path carries.
+
+    Made by the functions below; each refuses parameters that are no distribution. Whether it fits the allowed range of a
+    path is checked where the path is known: `sample`, `sensitivity`, `calibrate`.
+
+    Examples
+    --------
+    >>> import pinfilm
+    >>> price = pinfilm.Distribution.triangular(low=0.12, mode=0.19, high=0.30)
+    >>> round(price.quantile(0.95), 3)
+    0.269
+    """
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __reduce__(self, /) -> tuple[Any, Any]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def beta(low: SupportsFloat | SupportsIndex, high: SupportsFloat | SupportsIndex, a: SupportsFloat | SupportsIndex, b: SupportsFloat | SupportsIndex) -> Distribution:
+        """
+        Beta distribution with shapes a and b, stretched from low to high.
+        """
+    @staticmethod
+    def beta_90(p5: SupportsFloat | SupportsIndex, p95: SupportsFloat | SupportsIndex) -> Distribution:
+        """
+        Beta distribution between 0 and 1, from the values that 5 % and 95 % lie below: for shares.
+        """
+    @staticmethod
+    def constant(value: SupportsFloat | SupportsIndex) -> Distribution:
+        """
+        One value, certain.
+        """
+    @property
+    def kind(self, /) -> str:
+        """
+        The word for its kind.
+        """
+    @staticmethod
+    def lognormal(median: SupportsFloat | SupportsIndex, ln_sd: SupportsFloat | SupportsIndex) -> Distribution:
+        """
+        Bell curve of the logarithm, from the median and the standard deviation of the natural logarithm.
+        """
+    @staticmethod
+    def lognormal_90(p5: SupportsFloat | SupportsIndex, p95: SupportsFloat | SupportsIndex) -> Distribution:
+        """
+        Bell curve of the logarithm, from the values that 5 % and 95 % lie below.
+        """
+    @staticmethod
+    def lognormal_factor(median: SupportsFloat | SupportsIndex, factor: SupportsFloat | SupportsIndex, within: SupportsFloat | SupportsIndex) -> Distribution:
+        """
+        Bell curve of the logarithm with a share `within` of it between median / factor and median × factor.
+        """
+    @staticmethod
+    def loguniform(low: SupportsFloat | SupportsIndex, high: SupportsFloat | SupportsIndex) -> Distribution:
+        """
+        Any factor between two (both above 0) as likely as any other.
+        """
+    @staticmethod
+    def normal(mean: SupportsFloat | SupportsIndex, sd: SupportsFloat | SupportsIndex) -> Distribution:
+        """
+        Bell curve, from mean and standard deviation.
+        """
+    @staticmethod
+    def normal_90(p5: SupportsFloat | SupportsIndex, p95: SupportsFloat | SupportsIndex) -> Distribution:
+        """
+        Bell curve, from the values that 5 % and 95 % lie below.
+        """
+    @property
+    def parameters(self, /) -> dict[str, float]:
+        """
+        Its parameters by name.
+        """
+    @staticmethod
+    def pert(low: SupportsFloat | SupportsIndex, mode: SupportsFloat | SupportsIndex, high: SupportsFloat | SupportsIndex) -> Distribution:
+        """
+        Least, most likely and greatest value with a rounded peak, as project planning takes it.
+        """
+    def quantile(self, /, u: SupportsFloat | SupportsIndex) -> float:
+        """
+        The value that a share `u` (above 0, below 1) lies below.
+        """
+    @staticmethod
+    def triangular(low: SupportsFloat | SupportsIndex, mode: SupportsFloat | SupportsIndex, high: SupportsFloat | SupportsIndex) -> Distribution:
+        """
+        Least, most likely and greatest value.
+        """
+    @staticmethod
+    def truncated_normal(mean: SupportsFloat | SupportsIndex, sd: SupportsFloat | SupportsIndex, low: SupportsFloat | SupportsIndex, high: SupportsFloat | SupportsIndex) -> Distribution:
+        """
+        Bell curve cut off at both ends; mean and sd are those before the cut.
+        """
+    @staticmethod
+    def uniform(low: SupportsFloat | SupportsIndex, high: SupportsFloat | SupportsIndex) -> Distribution:
+        """
+        Any value between two as likely as any other.
         """
 
 @final
@@ -1319,6 +2651,85 @@ class Duty:
         """
 
 @final
+class ElongationCurve:
+    """
+    Growth of the chain over calendar time.
+    """
+    def __copy__(self, /) -> ElongationCurve: ...
+    def __deepcopy__(self, /, _memo: Any) -> ElongationCurve: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, time_years: Sequence[Scalar] | None, elongation_pct: Sequence[Scalar] | None, limit_pct: Scalar | None) -> ElongationCurve: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def elongation_pct(self, /) -> tuple[float, ...]:
+        """
+        elongation of the whole chain
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> ElongationCurve:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> ElongationCurve:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> ElongationCurve:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def limit_pct(self, /) -> float:
+        """
+        elongation at which the chain is replaced
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> ElongationCurve:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    @property
+    def time_years(self, /) -> tuple[float, ...]:
+        """
+        calendar time since the chain was new
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+
+@final
+class Estimate:
+    """
+    A number with the error of its drawing.
+    """
+    def __float__(self, /) -> float: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def error(self, /) -> float | None:
+        """
+        Its standard error over eight nets; None where it is not known.
+        """
+    @property
+    def value(self, /) -> float:
+        """
+        The number; infinite where it is `never`, NaN where no draw has one.
+        """
+
+@final
 class Evaluation:
     """
     A line, evaluated: what its joints go through, what oil does in them, what that costs.
@@ -1347,6 +2758,12 @@ class Evaluation:
         """
         power, current, energy
         """
+    def elongation_curve(self, /, until_years: Scalar | None = None, points: SupportsIndex | None = None) -> ElongationCurve:
+        """
+        Elongation of a new chain over calendar time.
+
+        `until_years` is more than 0; if not given a quarter beyond the wear life, at most 50 years.
+        """
     def explain(self, /, path: str) -> Explanation:
         """
         Explain a number: formula, numbers put in with their units, where each came from, source and its class.
@@ -1358,6 +2775,13 @@ class Evaluation:
     def fill(self, /) -> FillState:
         """
         oil in the joints
+        """
+    def friction_curve(self, /, event: SupportsIndex, points: SupportsIndex | None = None) -> FrictionCurve:
+        """
+        Film and friction of one articulation with the same oil thinned and thickened: its Stribeck curve.
+
+        `event` is the place of the articulation in `joint.events`. Viscosities at which the contact model has no answer
+        are left out.
         """
     @classmethod
     def from_dict(cls, /, data: Mapping[str, Any]) -> Evaluation:
@@ -1392,6 +2816,20 @@ class Evaluation:
     def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Evaluation:
         """
         The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    def round_loop(self, /, points: SupportsIndex | None = None) -> RoundLoop:
+        """
+        Tension and temperature along the chain, from the exit of the drive round to its entry.
+
+        `points` in each section, both ends included: 2 to 100000, 25 if not given. Exact at every point on straights;
+        on turns the tension is computed at the ends alone.
+        """
+    def shot_record(self, /, circuits: SupportsIndex | None = None) -> ShotRecord:
+        """
+        Which joint got oil when over some circuits of the settled line, and how full every joint is at their end.
+
+        `circuits` is 1 or more; twice the longest wait if not given. Where chance decides (by hand, dripper) it is one
+        possible course, the same at every call, and `by_chance` says so.
         """
     @property
     def supply(self, /) -> SupplyState:
@@ -2118,6 +3556,72 @@ class Friction:
         """
 
 @final
+class FrictionCurve:
+    """
+    Friction of one articulation of a joint that gets oil, against film: the same joint with thinner and thicker oil.
+    """
+    def __copy__(self, /) -> FrictionCurve: ...
+    def __deepcopy__(self, /, _memo: Any) -> FrictionCurve: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, event: int | None, viscosity_mpa_s: Sequence[Scalar] | None, lambda_ratio: Sequence[Scalar] | None, friction_reached: Sequence[Scalar] | None) -> FrictionCurve: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def event(self, /) -> int:
+        """
+        articulation, by its place in the events of the result, from 0
+        """
+    @property
+    def friction_reached(self, /) -> tuple[float, ...]:
+        """
+        friction coefficient of a joint that gets oil
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> FrictionCurve:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> FrictionCurve:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> FrictionCurve:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def lambda_ratio(self, /) -> tuple[float, ...]:
+        """
+        film over roughness
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> FrictionCurve:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+    @property
+    def viscosity_mpa_s(self, /) -> tuple[float, ...]:
+        """
+        dynamic viscosity
+        """
+
+@final
 class Joint:
     """
     How oil wets the gap of a joint.
@@ -2412,6 +3916,45 @@ class Kinematics:
         """
 
 @final
+class LevelChanges:
+    """
+    Changes of level of a series.
+    """
+    def __eq__(self, other: object, /) -> bool: ...
+    def __new__(cls, /, *, points: Any, levels: Any, penalty: Any, lag1: Any, deviation: Any) -> LevelChanges: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[Any, tuple[()], dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def deviation(self, /) -> FloatsOut:
+        """
+        standard deviation of a reading about its level
+        """
+    @property
+    def lag1(self, /) -> FloatsOut:
+        """
+        lag-one autocorrelation of the noise
+        """
+    @property
+    def levels(self, /) -> tuple[float, ...]:
+        """
+        mean of each level, one more than there are changes
+        """
+    @property
+    def penalty(self, /) -> FloatsOut:
+        """
+        price of a change, in the cost used
+        """
+    @property
+    def points(self, /) -> tuple[int, ...]:
+        """
+        first reading of each new level, counted from 0
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of names and values.
+        """
+
+@final
 class Line:
     """
     One conveyor line as it was surveyed: the input of `evaluate`.
@@ -2531,6 +4074,112 @@ class Line:
         """
 
 @final
+class LineSetUp:
+    """
+    A set-up: what would be set at the line.
+    """
+    def __copy__(self, /) -> LineSetUp: ...
+    def __deepcopy__(self, /, _memo: Any) -> LineSetUp: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, method: str | None, oil: str | None, oil_number: int | None, shot_ul: Scalar | None, flow_ml_per_min: Scalar | None, every_nth: int | None, points: int | None, run_min: Scalar | None, dwell_min: Scalar | None, application_section: int | None, application_position: Scalar | None, application_side: str | None) -> LineSetUp: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def application_position(self, /) -> float:
+        """
+        place in that section, as a share of its length
+        """
+    @property
+    def application_section(self, /) -> int | None:
+        """
+        number of the section where oil is applied, from 0
+        """
+    @property
+    def application_side(self, /) -> str:
+        """
+        side from which oil is applied
+        """
+    @property
+    def dwell_min(self, /) -> float | None:
+        """
+        pause until the next run
+        """
+    @property
+    def every_nth(self, /) -> int:
+        """
+        one joint in how many gets the shot
+        """
+    @property
+    def flow_ml_per_min(self, /) -> float | None:
+        """
+        flow of a nozzle that gives that much, for spray and drip
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> LineSetUp:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> LineSetUp:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> LineSetUp:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def method(self, /) -> str:
+        """
+        how the joints get their oil
+        """
+    @property
+    def oil(self, /) -> str:
+        """
+        the oil
+        """
+    @property
+    def oil_number(self, /) -> int:
+        """
+        number of the oil among the offered, from 0
+        """
+    @property
+    def points(self, /) -> int:
+        """
+        gaps of one joint served, per strand
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> LineSetUp:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    @property
+    def run_min(self, /) -> float | None:
+        """
+        time for which oil is given; not there: it never stops
+        """
+    @property
+    def shot_ul(self, /) -> float:
+        """
+        oil of one shot in one gap; of a spray, what a gap gets as its joint passes; of a round by hand, the dose of a joint
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+
+@final
 class LockTime:
     """
     How long the locked pattern of a timer holds.
@@ -2562,6 +4211,328 @@ class LockTime:
     def to_dict(self, /) -> dict[str, Any]:
         """
         As a dictionary of names and values.
+        """
+
+@final
+class LogNote:
+    """
+    Something that a reader of a verdict must know.
+    """
+    def __copy__(self, /) -> LogNote: ...
+    def __deepcopy__(self, /, _memo: Any) -> LogNote: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, code: str | None, message: str | None) -> LogNote: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def code(self, /) -> str:
+        """
+        stable word for programs
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> LogNote:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> LogNote:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> LogNote:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def message(self, /) -> str:
+        """
+        the whole sentence
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> LogNote:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+
+@final
+class LogRow:
+    """
+    What is logged in one row, under the names that the columns of a log have.
+    """
+    def __copy__(self, /) -> LogRow: ...
+    def __deepcopy__(self, /, _memo: Any) -> LogRow: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, current_a: Scalar | None = None, power_kw: Scalar | None = None, load_pct: Scalar | None = None, load_kg_per_m: Scalar | None = None, speed_m_per_min: Scalar | None = None, temperature_c: Scalar | None = None) -> LogRow: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def current_a(self, /) -> float | None:
+        """
+        current where the clamp sits
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> LogRow:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> LogRow:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> LogRow:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def load_kg_per_m(self, /) -> float | None:
+        """
+        load of the line
+        """
+    @property
+    def load_pct(self, /) -> float | None:
+        """
+        load of the line, of its usual or full one
+        """
+    @property
+    def power_kw(self, /) -> float | None:
+        """
+        electrical power, the better witness
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> LogRow:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    @property
+    def speed_m_per_min(self, /) -> float | None:
+        """
+        chain speed
+        """
+    @property
+    def temperature_c(self, /) -> float | None:
+        """
+        temperature of the room, or of the gear
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+
+@final
+class LogRules:
+    """
+    How to clean a log. What is not given comes from the line, where one is given.
+    """
+    def __copy__(self, /) -> LogRules: ...
+    def __deepcopy__(self, /, _memo: Any) -> LogRules: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, no_load_current_a: Scalar | None = None, no_load_power_kw: Scalar | None = None, rated_current_a: Scalar | None = None, rated_power_kw: Scalar | None = None, start_up_s: Scalar | None = None, warm_up_min: Scalar | None = None, long_stop_h: Scalar | None = None, gaps_are_stops: bool | None = None, may_be_negative: bool | None = None, window_h: Scalar | None = None, coverage_pct: Scalar | None = None, display_step_a: Scalar | None = None, display_step_kw: Scalar | None = None) -> LogRules: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def coverage_pct(self, /) -> float:
+        """
+        least share of a window that the log covers, stops counted as covered
+        """
+    @property
+    def display_step_a(self, /) -> float | None:
+        """
+        step of the display; not given: the smallest difference in the log
+        """
+    @property
+    def display_step_kw(self, /) -> float | None:
+        """
+        the same of a power meter
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> LogRules:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> LogRules:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> LogRules:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def gaps_are_stops(self, /) -> bool:
+        """
+        whether a gap in the log is a stop, as with a logger that is off when the line is
+        """
+    @property
+    def long_stop_h(self, /) -> float:
+        """
+        a stop longer than this is long
+        """
+    @property
+    def may_be_negative(self, /) -> bool:
+        """
+        whether readings below zero are real, as power on a line that runs downhill; else they are left out
+        """
+    @property
+    def no_load_current_a(self, /) -> float | None:
+        """
+        current without load: below half of it the line stands; not given: that of the line's motor
+        """
+    @property
+    def no_load_power_kw(self, /) -> float | None:
+        """
+        power without load, likewise
+        """
+    @property
+    def rated_current_a(self, /) -> float | None:
+        """
+        rated current, against logs in the wrong unit; not given: that of the line's motor
+        """
+    @property
+    def rated_power_kw(self, /) -> float | None:
+        """
+        rated electrical power, likewise
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> LogRules:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    @property
+    def start_up_s(self, /) -> float:
+        """
+        left out after each start
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+    @property
+    def warm_up_min(self, /) -> float | None:
+        """
+        left out after a long stop; not given: 60, and 180 for ovens and freezers
+        """
+    @property
+    def window_h(self, /) -> float:
+        """
+        length of the means; 0 to keep single readings
+        """
+
+@final
+class LogWatch:
+    """
+    A watch that takes one reading at a time, learnt from a quiet log. Saved as JSON and read back, it goes on as it was.
+
+    Examples
+    --------
+    >>> import numpy as np, pinfilm
+    >>> time = np.datetime64("2025-01-01") + np.arange(60) * np.timedelta64(1, "D")
+    >>> quiet = pinfilm.CurrentLog(
+    ...     time=time, current_a=3.0 + 0.01 * (np.arange(60) * 7 % 10), rules=pinfilm.LogRules(window_h=0)
+    ... )
+    >>> watch = pinfilm.LogWatch.learn(quiet)
+    >>> watch = pinfilm.LogWatch.from_json(watch.to_json())
+    >>> watch.take("2025-03-02", current_a=3.04).alarm
+    False
+    """
+    def __copy__(self, /) -> LogWatch: ...
+    def __deepcopy__(self, /, _memo: Any) -> LogWatch: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def covariates(self, /) -> list[str]:
+        """
+        Names of the covariates that every reading needs.
+        """
+    @staticmethod
+    def from_json(text: str) -> LogWatch:
+        """
+        From JSON text as `to_json` gives it.
+        """
+    @staticmethod
+    def learn(quiet: CurrentLog, /, *, line: Line | None = None) -> LogWatch:
+        """
+        Learn what the line should draw from all of a log, a quiet period of 30 means or more.
+        """
+    @property
+    def logged(self, /) -> str:
+        """
+        What it reads: ``"current_a"`` or ``"power_kw"``.
+        """
+    def reset(self, /) -> None:
+        """
+        Put the charts back to nothing, after an alarm was dealt with; the baseline stays.
+        """
+    def take(self, time: Any, /, *, started: bool = False, **row: "object") -> WatchStep:
+        """
+        Take one reading, later than the last, in the unit that the watch was learnt in.
+
+        Parameters
+        ----------
+        time : date, datetime or str
+            When; without an offset by the clock of the log.
+        started : bool
+            Whether the line was started since the reading before.
+        **row
+            Names of `LogRow`: `current_a` or `power_kw`, and every covariate that the watch knows.
+
+        Returns
+        -------
+        WatchStep
+
+        Raises
+        ------
+        InputError
+            For a reading that is no number, not later than the last, or without what the watch knows; the watch stays as it
+            was.
+        """
+    @property
+    def threshold(self, /) -> float:
+        """
+        Threshold of the CUSUM.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text, with all that it has seen.
         """
 
 @final
@@ -2902,7 +4873,7 @@ class Oil:
     @property
     def name(self, /) -> str | None:
         """
-        what the plant calls it
+        name of the oil, as the plant calls it
         """
     @property
     def noack_pct(self, /) -> float:
@@ -2994,6 +4965,174 @@ class Oil:
     def viscosity_index(self, /) -> float:
         """
         viscosity index
+        """
+    def viscosity_mpa_s(self, /, temperature_c: Floats) -> FloatsOut:
+        """
+        Dynamic viscosity of this oil at any temperature.
+
+        Parameters
+        ----------
+        temperature_c : array_like
+            Temperature; -100 to 400 °C.
+
+        Returns
+        -------
+        float or ndarray
+            Dynamic viscosity in mPa s.
+
+        Raises
+        ------
+        InputError
+            A temperature outside its range, or at which the oil leaves what its viscosity line covers.
+        UnitError
+            A quantity of another dimension than the name says.
+
+        Notes
+        -----
+        The line through its two viscosities (ASTM D341) times its density at that temperature.
+
+        Examples
+        --------
+        >>> import pinfilm
+        >>> round(pinfilm.Oil.from_grade(220, 95, price_per_l=9.0).viscosity_mpa_s(40.0), 1)
+        192.3
+        """
+
+@final
+class OilCheck:
+    """
+    A reading of the reservoir between two refills, and the shots of that time.
+    """
+    def __copy__(self, /) -> OilCheck: ...
+    def __deepcopy__(self, /, _memo: Any) -> OilCheck: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, used_l: Scalar | None, shots: Scalar | None, shot_ul: Scalar | None, reading_error_l: Scalar | None = None, shot_error_pct: Scalar | None = None) -> OilCheck: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> OilCheck:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> OilCheck:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> OilCheck:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def reading_error_l(self, /) -> float:
+        """
+        standard deviation of the fall as read
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> OilCheck:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    @property
+    def shot_error_pct(self, /) -> float:
+        """
+        standard deviation of the shot
+        """
+    @property
+    def shot_ul(self, /) -> float:
+        """
+        oil of one shot
+        """
+    @property
+    def shots(self, /) -> float:
+        """
+        shots counted in that time
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+    @property
+    def used_l(self, /) -> float:
+        """
+        fall of the reservoir
+        """
+
+@final
+class OilUse:
+    """
+    What the reservoir says of the supply.
+    """
+    def __copy__(self, /) -> OilUse: ...
+    def __deepcopy__(self, /, _memo: Any) -> OilUse: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, sentence: str | None, verdict: str | None, dispensed_l: Scalar | None, deviations: Scalar | None) -> OilUse: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def deviations(self, /) -> float:
+        """
+        difference in standard deviations
+        """
+    @property
+    def dispensed_l(self, /) -> float:
+        """
+        oil that the shots should have taken
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> OilUse:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> OilUse:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> OilUse:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> OilUse:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    @property
+    def sentence(self, /) -> str:
+        """
+        the verdict in one sentence
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+    @property
+    def verdict(self, /) -> str:
+        """
+        consistent, high (a leak, a valve stuck open) or low (a blockage, an empty reservoir)
         """
 
 @final
@@ -3285,6 +5424,529 @@ class PointsCoverage:
         """
 
 @final
+class Proof:
+    """
+    How sure a verdict is to be, and what is known of the measurement.
+    """
+    def __copy__(self, /) -> Proof: ...
+    def __deepcopy__(self, /, _memo: Any) -> Proof: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, confidence_pct: Scalar | None = None, power_pct: Scalar | None = None, systematic_pct: Scalar | None = None, systematic_independence: Scalar | None = None, expected_saving_pct: Scalar | None = None, settle_days: Scalar | None = None, months_after: Scalar | None = None) -> Proof: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def confidence_pct(self, /) -> float:
+        """
+        confidence of the intervals
+        """
+    @property
+    def expected_saving_pct(self, /) -> float | None:
+        """
+        saving that the log is to show, for the days that it takes; not given: the one found
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> Proof:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> Proof:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> Proof:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def months_after(self, /) -> float | None:
+        """
+        months after the change, for the guideline's second factor; not given: those of the log
+        """
+    @property
+    def power_pct(self, /) -> float:
+        """
+        probability with which a change is to be seen
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Proof:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    @property
+    def settle_days(self, /) -> float:
+        """
+        left out after the day of the change, until oil has crept in
+        """
+    @property
+    def systematic_independence(self, /) -> float:
+        """
+        how far that differs before and after: 1 for a clamp that was fitted anew, towards 0 for one left in place
+        """
+    @property
+    def systematic_pct(self, /) -> float:
+        """
+        spread of what stays the same within a period (voltage, gear oil, how the clamp sits); no number of days removes it
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+
+@final
+class PullChange:
+    """
+    What the log says of the pull of the chain, read through motor and gear.
+    """
+    def __copy__(self, /) -> PullChange: ...
+    def __deepcopy__(self, /, _memo: Any) -> PullChange: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, pull_before_n: Scalar | None, pull_after_n: Scalar | None, pull_saving_pct: Scalar | None, pull_saving_low_pct: Scalar | None, pull_saving_high_pct: Scalar | None, error_log_pct: Scalar | None, error_motor_pct: Scalar | None, motor_load: Scalar | None, draws: int | None, draws_without_load: int | None) -> PullChange: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def draws(self, /) -> int:
+        """
+        draws of what nameplate and gear leave open
+        """
+    @property
+    def draws_without_load(self, /) -> int:
+        """
+        of these, draws in which no load of the motor gives both readings
+        """
+    @property
+    def error_log_pct(self, /) -> float:
+        """
+        standard error from the scatter of the log
+        """
+    @property
+    def error_motor_pct(self, /) -> float:
+        """
+        standard deviation from what nameplate and gear leave open
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> PullChange:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> PullChange:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> PullChange:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def motor_load(self, /) -> float:
+        """
+        shaft power before over rated power
+        """
+    @property
+    def pull_after_n(self, /) -> float:
+        """
+        pull after, at the same load
+        """
+    @property
+    def pull_before_n(self, /) -> float:
+        """
+        pull before, at the load of the after period
+        """
+    @property
+    def pull_saving_high_pct(self, /) -> float:
+        """
+        its interval, high end
+        """
+    @property
+    def pull_saving_low_pct(self, /) -> float:
+        """
+        its interval, low end
+        """
+    @property
+    def pull_saving_pct(self, /) -> float:
+        """
+        pull saved
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> PullChange:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+
+@final
+class Ranking:
+    """
+    The lines to do within a budget.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def bound(self, /) -> float:
+        """
+        No choice within the budget is worth more.
+        """
+    @property
+    def chosen(self, /) -> list[bool]:
+        """
+        Whether each row is chosen.
+        """
+    @property
+    def cost(self, /) -> float:
+        """
+        Money that it needs.
+        """
+    @property
+    def exact(self, /) -> bool:
+        """
+        Whether no choice is worth more than this one; if not, `bound` says how much is missing at most.
+        """
+    @property
+    def left_out(self, /) -> list[int]:
+        """
+        Rows that were left out because they have no value or no cost: rows with an error.
+        """
+    @property
+    def rows(self, /) -> list[int]:
+        """
+        Numbers of the chosen rows, the best value for money first.
+        """
+    @property
+    def shares(self, /) -> list[float] | None:
+        """
+        For each row the share of draws in which it is chosen; None without draws.
+        """
+    @property
+    def value(self, /) -> float:
+        """
+        Net present value of all that is chosen.
+        """
+
+@final
+class Reading:
+    """
+    A reading on a line, for `calibrate`, with the standard deviation of its error.
+
+    Examples
+    --------
+    >>> import datetime, pinfilm
+    >>> pinfilm.Reading.elongation(0.42, running_h=3000)
+    Reading.elongation(0.42, running_h=3000.0, error_pct=0.05)
+    >>> new, today = datetime.date(2024, 3, 1), datetime.date(2025, 3, 1)
+    >>> pinfilm.Reading.elongation(0.42, new_on=new, read_on=today)
+    Reading.elongation(0.42, days=365.0, error_pct=0.05)
+    """
+    def __eq__(self, other: object, /) -> bool: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def current(current_a: SupportsFloat | SupportsIndex, *, error_a: SupportsFloat | SupportsIndex, proposed: bool = False) -> Reading:
+        """
+        Current of the drive where the survey says it is measured (A); of a pair, now or as proposed.
+        """
+    @staticmethod
+    def elongation(elongation_pct: SupportsFloat | SupportsIndex, *, running_h: SupportsFloat | SupportsIndex | None = None, days: SupportsFloat | SupportsIndex | None = None, new_on: date | None = None, read_on: date | None = None, changed_running_h: SupportsFloat | SupportsIndex | None = None, changed_on: date | None = None, error_pct: SupportsFloat | SupportsIndex | None = None) -> Reading:
+        """
+        Elongation of a stretch of many links, in % of the new length.
+
+        Give the running hours since the chain was new, or the calendar days, or two dates; days run as the duty of the
+        line says. `error_pct` is 0.05 % of length if read with care, three times that by habit. Once the oiling has been
+        changed on the same chain, say when: `changed_running_h` or `changed_on`, counted from the new chain.
+        """
+    @staticmethod
+    def number(path: str, value: SupportsFloat | SupportsIndex, *, error: SupportsFloat | SupportsIndex) -> Reading:
+        """
+        Any number of the result, by its dotted path.
+        """
+    @staticmethod
+    def oil_used(l_per_year: SupportsFloat | SupportsIndex, *, error_l: SupportsFloat | SupportsIndex, proposed: bool = False) -> Reading:
+        """
+        Oil that left the applicator in a year (L); of a pair, now or as proposed.
+        """
+
+@final
+class Recommendation:
+    """
+    Which set-up to use, why, and why not the others.
+    """
+    def __copy__(self, /) -> Recommendation: ...
+    def __deepcopy__(self, /, _memo: Any) -> Recommendation: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, feasible: bool | None, candidates: int | None, feasible_candidates: int | None, set_up: LineSetUp | None, why: Sequence[str] | None, sheet: SetUpSheet | None, line: Line | None, evaluation: Evaluation | None, alternatives: Sequence[Alternative] | None, refused: Sequence[Refused] | None, rejections: Sequence[Rejection] | None) -> Recommendation: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def alternatives(self, /) -> tuple[Alternative, ...]:
+        """
+        set-ups that keep every limit, the best first
+        """
+    @property
+    def candidates(self, /) -> int:
+        """
+        set-ups that were judged
+        """
+    @property
+    def evaluation(self, /) -> Evaluation | None:
+        """
+        that line, evaluated
+        """
+    @property
+    def feasible(self, /) -> bool:
+        """
+        whether any set-up keeps every limit
+        """
+    @property
+    def feasible_candidates(self, /) -> int:
+        """
+        set-ups that keep every limit
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> Recommendation:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> Recommendation:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> Recommendation:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def line(self, /) -> Line | None:
+        """
+        the survey with that set-up
+        """
+    @property
+    def refused(self, /) -> tuple[Refused, ...]:
+        """
+        why the others were refused, a reason at a time
+        """
+    @property
+    def rejections(self, /) -> tuple[Rejection, ...]:
+        """
+        refused set-ups one by one, of each reason those first that missed by least
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Recommendation:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    @property
+    def set_up(self, /) -> LineSetUp | None:
+        """
+        the set-up to use
+        """
+    @property
+    def sheet(self, /) -> SetUpSheet | None:
+        """
+        the set-up sheet
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+    @property
+    def why(self, /) -> tuple[str, ...]:
+        """
+        why this one
+        """
+
+@final
+class Refused:
+    """
+    All set-ups that were refused for one reason.
+    """
+    def __copy__(self, /) -> Refused: ...
+    def __deepcopy__(self, /, _memo: Any) -> Refused: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, reason: str | None, count: int | None, means: str | None, nearest: str | None, missed_by: Scalar | None, cure: str | None) -> Refused: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def count(self, /) -> int:
+        """
+        how many
+        """
+    @property
+    def cure(self, /) -> str:
+        """
+        what would have to change
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> Refused:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> Refused:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> Refused:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def means(self, /) -> str:
+        """
+        what the test says
+        """
+    @property
+    def missed_by(self, /) -> float:
+        """
+        how far that one missed: a share of the limit, or the difference of two shares
+        """
+    @property
+    def nearest(self, /) -> str:
+        """
+        the one that missed by least, in words
+        """
+    @property
+    def reason(self, /) -> str:
+        """
+        the test that they failed
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Refused:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+
+@final
+class Rejection:
+    """
+    A set-up that was refused, with the first test that it failed.
+    """
+    def __copy__(self, /) -> Rejection: ...
+    def __deepcopy__(self, /, _memo: Any) -> Rejection: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, reason: str | None, value: Scalar | None, limit: Scalar | None, unit: str | None, missed_by: Scalar | None, set_up: LineSetUp | None) -> Rejection: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> Rejection:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> Rejection:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> Rejection:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def limit(self, /) -> float | None:
+        """
+        what the test asks for, in the same unit
+        """
+    @property
+    def message(self, /) -> str:
+        """
+        What happened, with numbers, in a sentence.
+        """
+    @property
+    def missed_by(self, /) -> float:
+        """
+        how far it missed: a share of the limit, or the difference of two shares
+        """
+    @property
+    def reason(self, /) -> str:
+        """
+        the test that it failed
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Rejection:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    @property
+    def set_up(self, /) -> LineSetUp:
+        """
+        the set-up
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+    @property
+    def unit(self, /) -> str:
+        """
+        that unit
+        """
+    @property
+    def value(self, /) -> float | None:
+        """
+        what it reached, in the unit beside it; not there where no number is to blame
+        """
+
+@final
 class ReynoldsBearing:
     """
     A steady journal bearing as a solution of the Reynolds equation.
@@ -3410,6 +6072,147 @@ class RollerContact:
         """
 
 @final
+class RoundLoop:
+    """
+    Tension and temperature along the chain, from the exit of the drive round to its entry.
+    """
+    def __copy__(self, /) -> RoundLoop: ...
+    def __deepcopy__(self, /, _memo: Any) -> RoundLoop: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, section: Sequence[int] | None, position_m: Sequence[Scalar] | None, time_s: Sequence[Scalar] | None, tension_n: Sequence[Scalar] | None, temperature_c: Sequence[Scalar] | None) -> RoundLoop: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> RoundLoop:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> RoundLoop:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> RoundLoop:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def position_m(self, /) -> tuple[float, ...]:
+        """
+        distance along the chain from the exit of the drive
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> RoundLoop:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    @property
+    def section(self, /) -> tuple[int, ...]:
+        """
+        section of the survey in which each point lies, from 0
+        """
+    @property
+    def temperature_c(self, /) -> tuple[float, ...]:
+        """
+        chain temperature
+        """
+    @property
+    def tension_n(self, /) -> tuple[float, ...]:
+        """
+        effective tension of all strands
+        """
+    @property
+    def time_s(self, /) -> tuple[float, ...]:
+        """
+        time since a joint left the drive
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+
+@final
+class Sample:
+    """
+    Draws of a line or a pair, and what came out.
+
+    `found["payback_days"]` is the column of an output, or of a drawn input; NaN where a draw has no number, infinite where
+    a payback never comes.
+    """
+    def __getitem__(self, path: str, /) -> Column: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def columns(self, /) -> Columns:
+        """
+        Outputs, a column each.
+        """
+    @property
+    def failures(self, /) -> Any:
+        """
+        Why some could not: code, count, number of the first such draw, and what was wrong with it.
+        """
+    @property
+    def inputs(self, /) -> Columns:
+        """
+        Drawn inputs, a column each; of a pair, on the side that has them.
+        """
+    @property
+    def n(self, /) -> int:
+        """
+        Draws in all.
+        """
+    @property
+    def outputs(self, /) -> list[str]:
+        """
+        Paths of the outputs.
+        """
+    def percentile(self, /, path: str, p: SupportsFloat | SupportsIndex) -> Estimate:
+        """
+        The value of an output that a share `p` of the computed draws lies below, with the error of its drawing.
+        """
+    def probability(self, /, path: str, at_most: SupportsFloat | SupportsIndex) -> Estimate:
+        """
+        Probability that an output is at most a limit, over the computed draws, with the error of its drawing.
+
+        Examples
+        --------
+        >>> import pinfilm
+        >>> change = pinfilm.sample(pinfilm.examples.pair("oven"), n=64, outputs=["payback_days"])
+        >>> 0 <= change.probability("payback_days", at_most=365).value <= 1
+        True
+        """
+    @property
+    def seed(self, /) -> int:
+        """
+        Seed of the draws.
+        """
+    @property
+    def share_failed(self, /) -> float:
+        """
+        Share of the draws that could not be computed.
+        """
+    def summary(self, /) -> Columns:
+        """
+        Percentiles of every output with their errors, and draws without a number.
+        """
+    @property
+    def uncertain(self, /) -> Columns:
+        """
+        What was uncertain, in the order of the dimensions.
+        """
+
+@final
 class Savings:
     """
     Saving of a year, item by item; negative where the proposal costs more.
@@ -3503,6 +6306,492 @@ class Savings:
     def waste(self, /) -> float:
         """
         disposal of oil
+        """
+
+@final
+class Sensitivity:
+    """
+    What a result hangs on.
+    """
+    def __repr__(self, /) -> str: ...
+    @property
+    def left_out(self, /) -> float:
+        """
+        Share of the base rows that was left out, because a draw of theirs could not be computed.
+        """
+    @property
+    def log(self, /) -> bool:
+        """
+        Whether its logarithm was studied.
+        """
+    @property
+    def mean(self, /) -> float | None:
+        """
+        Mean of the result; None where it does not vary.
+        """
+    @property
+    def middle(self, /) -> float:
+        """
+        The result with all inputs in their middle.
+        """
+    @property
+    def n(self, /) -> int:
+        """
+        Base rows in all.
+        """
+    @property
+    def output(self, /) -> str:
+        """
+        Path of the result.
+        """
+    @property
+    def rows(self, /) -> int:
+        """
+        Draws that were computed for the indices.
+        """
+    def swings(self, /) -> Columns:
+        """
+        The result at the 5 % and 95 % value of each input, all others in their middle: the bars of a tornado, longest first.
+        """
+    def table(self, /) -> Columns:
+        """
+        Indices of every input or group of correlated inputs, most important first, with half widths of 95 % confidence.
+
+        Empty where the result does not vary. Small negative indices are noise, left as they are.
+        """
+    @property
+    def uncertain(self, /) -> Columns:
+        """
+        What was uncertain, in the order of the dimensions.
+        """
+    @property
+    def unit(self, /) -> str:
+        """
+        Its unit.
+        """
+    @property
+    def variance(self, /) -> float | None:
+        """
+        Its variance; None where it does not vary.
+        """
+
+@final
+class SetUpSheet:
+    """
+    The set-up sheet: what the fitter sets, checks and comes back to.
+    """
+    def __copy__(self, /) -> SetUpSheet: ...
+    def __deepcopy__(self, /, _memo: Any) -> SetUpSheet: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, name: str | None, set_up: LineSetUp | None, clock: str | None, point: str | None, point_why: str | None, worst_wait_h: Scalar | None, lowest_fill_reached: Scalar | None, never_reached: Scalar | None, applied_l_per_year: Scalar | None, reservoir_days: Scalar | None, line_bore_mm: Scalar | None, least_line_bore_mm: Scalar | None, cable_mm2: Scalar | None, least_cable_mm2: Scalar | None, check: Sequence[str] | None, prove: Sequence[str] | None, cautions: Sequence[str] | None) -> SetUpSheet: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def applied_l_per_year(self, /) -> float:
+        """
+        oil that leaves the applicator
+        """
+    @property
+    def cable_mm2(self, /) -> float | None:
+        """
+        cross-section of one conductor of the 24 V cable as surveyed
+        """
+    @property
+    def cautions(self, /) -> tuple[str, ...]:
+        """
+        what can hurt people, and whose rules decide
+        """
+    @property
+    def check(self, /) -> tuple[str, ...]:
+        """
+        what to check on the day
+        """
+    @property
+    def clock(self, /) -> str:
+        """
+        clock of the timer
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> SetUpSheet:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> SetUpSheet:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> SetUpSheet:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def least_cable_mm2(self, /) -> float | None:
+        """
+        smallest nominal cross-section at which the device keeps its voltage
+        """
+    @property
+    def least_line_bore_mm(self, /) -> float | None:
+        """
+        least bore that leaves the pump its margin when the oil is coldest
+        """
+    @property
+    def line_bore_mm(self, /) -> float | None:
+        """
+        bore of the oil line as surveyed
+        """
+    @property
+    def lowest_fill_reached(self, /) -> float:
+        """
+        lowest fill of the joints that are reached
+        """
+    @property
+    def name(self, /) -> str:
+        """
+        the line
+        """
+    @property
+    def never_reached(self, /) -> float:
+        """
+        share of joints that never get oil
+        """
+    @property
+    def point(self, /) -> str:
+        """
+        where to apply
+        """
+    @property
+    def point_why(self, /) -> str:
+        """
+        why there
+        """
+    @property
+    def prove(self, /) -> tuple[str, ...]:
+        """
+        how to prove it later
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> SetUpSheet:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    @property
+    def reservoir_days(self, /) -> float | None:
+        """
+        days until the reservoir wants oil
+        """
+    @property
+    def set_up(self, /) -> LineSetUp:
+        """
+        what to set
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+    @property
+    def worst_wait_h(self, /) -> float:
+        """
+        longest wait of a joint, in running time
+        """
+
+@final
+class Shift:
+    """
+    A stretch of a week in which the line runs, with the stops that interrupt it.
+    """
+    def __copy__(self, /) -> Shift: ...
+    def __deepcopy__(self, /, _memo: Any) -> Shift: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, start_h: Scalar | None, length_h: Scalar | None, speed_m_per_min: Scalar | None = None, stop_every_min: Scalar | None = None, stop_min: Scalar | None = None) -> Shift: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> Shift:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> Shift:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> Shift:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def length_h(self, /) -> float:
+        """
+        length of the shift, stops included
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> Shift:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    @property
+    def speed_m_per_min(self, /) -> float | None:
+        """
+        chain speed in this shift; not given: that of the line
+        """
+    @property
+    def start_h(self, /) -> float:
+        """
+        start, counted from the beginning of the week (Monday 0:00)
+        """
+    @property
+    def stop_every_min(self, /) -> float | None:
+        """
+        running time between two stops in it; not given: no stops
+        """
+    @property
+    def stop_min(self, /) -> float:
+        """
+        length of each such stop
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+
+@final
+class ShotRecord:
+    """
+    Which joint got oil when over some circuits of a settled line, and how full every joint is at their end.
+    """
+    def __copy__(self, /) -> ShotRecord: ...
+    def __deepcopy__(self, /, _memo: Any) -> ShotRecord: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, joints: int | None, horizon_h: Scalar | None, by_chance: bool | None, time_h: Sequence[Scalar] | None, joint: Sequence[int] | None, position_m: Sequence[Scalar] | None, fill: Sequence[Scalar] | None) -> ShotRecord: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def by_chance(self, /) -> bool:
+        """
+        whether chance decides who gets oil, so that this is one possible course
+        """
+    @property
+    def fill(self, /) -> tuple[float, ...]:
+        """
+        fill of each joint at the end
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> ShotRecord:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> ShotRecord:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> ShotRecord:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def horizon_h(self, /) -> float:
+        """
+        running time that is followed
+        """
+    @property
+    def joint(self, /) -> tuple[int, ...]:
+        """
+        joint that got it, counted against the travel from the one that passed first
+        """
+    @property
+    def joints(self, /) -> int:
+        """
+        joints of one strand
+        """
+    @property
+    def position_m(self, /) -> tuple[float, ...]:
+        """
+        where each joint is at the end, along the chain from the exit of the drive
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> ShotRecord:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    @property
+    def time_h(self, /) -> tuple[float, ...]:
+        """
+        running time of each shot
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+
+@final
+class SimulatedLine:
+    """
+    A line walked through its weeks: who got oil, who waited, what was used.
+    """
+    def __copy__(self, /) -> SimulatedLine: ...
+    def __deepcopy__(self, /, _memo: Any) -> SimulatedLine: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, name: str | None, weeks: Scalar | None, joints: int | None, running_h: Scalar | None, circuits: Scalar | None, shots: Sequence[int] | None, never_reached: Scalar | None, never_reached_closed_form: Scalar | None, wait_circuits: Sequence[int] | None, wait_counts: Sequence[int] | None, longest_dry_h: Sequence[Scalar] | None, worst_wait_h: Scalar | None, worst_wait_closed_form_h: Scalar | None, worst_wall_wait_h: Scalar | None, oil_used_l: Scalar | None, oil_standing_l: Scalar | None, applied_l_per_year: Scalar | None, lost_run_h: Scalar | None) -> SimulatedLine: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def applied_l_per_year(self, /) -> float:
+        """
+        the same for a year of such weeks
+        """
+    @property
+    def circuits(self, /) -> float:
+        """
+        turns of the chain in these weeks
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> SimulatedLine:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> SimulatedLine:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> SimulatedLine:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def joints(self, /) -> int:
+        """
+        joints of a strand
+        """
+    @property
+    def longest_dry_h(self, /) -> tuple[float, ...]:
+        """
+        longest time of the calendar that each joint was without new oil, from the start and to the end too
+        """
+    @property
+    def lost_run_h(self, /) -> float:
+        """
+        runs of the timer lost in stops, because the interlock held the applicator
+        """
+    @property
+    def name(self, /) -> str:
+        """
+        name of the line
+        """
+    @property
+    def never_reached(self, /) -> float:
+        """
+        share of joints that got none
+        """
+    @property
+    def never_reached_closed_form(self, /) -> float:
+        """
+        share that `evaluate` says never gets oil
+        """
+    @property
+    def oil_standing_l(self, /) -> float:
+        """
+        part of it that fell on a standing chain
+        """
+    @property
+    def oil_used_l(self, /) -> float:
+        """
+        oil that left the applicator in these weeks
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> SimulatedLine:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    @property
+    def running_h(self, /) -> float:
+        """
+        running time in these weeks
+        """
+    @property
+    def shots(self, /) -> tuple[int, ...]:
+        """
+        shots that each joint got, in the order of the chain
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+    @property
+    def wait_circuits(self, /) -> tuple[int, ...]:
+        """
+        waits between two shots at a joint, shortest first
+        """
+    @property
+    def wait_counts(self, /) -> tuple[int, ...]:
+        """
+        how often each of them occurred
+        """
+    @property
+    def weeks(self, /) -> float:
+        """
+        weeks walked through
+        """
+    @property
+    def worst_wait_closed_form_h(self, /) -> float:
+        """
+        the same as `evaluate` says
+        """
+    @property
+    def worst_wait_h(self, /) -> float:
+        """
+        longest running time between two shots at a joint
+        """
+    @property
+    def worst_wall_wait_h(self, /) -> float:
+        """
+        longest time of the calendar between two shots at a joint
         """
 
 @final
@@ -4187,6 +7476,57 @@ class Synchronised:
         """
 
 @final
+class Table:
+    """
+    A table of results: the columns that came in, then results, then `status`, `code` and `message` of each row.
+
+    It hands its columns over by the Arrow C stream interface without a copy: `pandas.DataFrame.from_arrow(table)`,
+    `polars.DataFrame(table)`, `pyarrow.table(table)`, and duckdb reads it by name. Unit and meaning stand in the
+    metadata of each field.
+    """
+    def __arrow_c_schema__(self, /) -> Any: ...
+    def __arrow_c_stream__(self, /, requested_schema: Any | None = None) -> Any: ...
+    def __getitem__(self, name: str, /) -> Any: ...
+    def __len__(self, /) -> int: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def column_names(self, /) -> list[str]:
+        """
+        Names of the columns.
+        """
+    def line(self, /, row: SupportsIndex, side: SupportsIndex = 0) -> Line:
+        """
+        The line that a row was evaluated as, to look at it by itself: `evaluate(table.line(17)).explain("tension.pull_n")`.
+
+        `side` is 1 for the proposed line of a comparison. Raises what the row's error says where it made no line.
+        """
+    @property
+    def meanings(self, /) -> dict[str, str]:
+        """
+        Meaning of each column that was read or computed.
+        """
+    @property
+    def metadata(self, /) -> dict[str, Any]:
+        """
+        What became of the columns: `read`, `kept` (the caller's own), `misspelt` (column and the name it was probably meant
+        to have), `defaults` (value by path that held for every row), `numbers_from_text`, `outputs`.
+        """
+    @property
+    def status_counts(self, /) -> dict[str, int]:
+        """
+        How many rows are `ok`, `warning` and `error`.
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        The columns by name: numbers as NumPy arrays (null is NaN; whole numbers without nulls stay whole), the rest as lists.
+        """
+    @property
+    def units(self, /) -> dict[str, str]:
+        """
+        Unit of each column that has one.
+        """
+
+@final
 class Tension:
     """
     Pull and tension of all strands together.
@@ -4765,6 +8105,324 @@ class Warning:
         """
 
 @final
+class WatchAlarm:
+    """
+    A stretch of a log in alarm.
+    """
+    def __copy__(self, /) -> WatchAlarm: ...
+    def __deepcopy__(self, /, _memo: Any) -> WatchAlarm: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, first: str | None, last: str | None, readings: int | None, too_much: bool | None, cause: str | None, rise_pct: Scalar | None) -> WatchAlarm: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def cause(self, /) -> str:
+        """
+        what it looks like, as most of its readings say
+        """
+    @property
+    def first(self, /) -> str:
+        """
+        first day in alarm
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> WatchAlarm:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> WatchAlarm:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> WatchAlarm:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def last(self, /) -> str:
+        """
+        last day in alarm
+        """
+    @property
+    def readings(self, /) -> int:
+        """
+        readings in alarm
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> WatchAlarm:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    @property
+    def rise_pct(self, /) -> float:
+        """
+        mean share by which it was above what it should draw
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+    @property
+    def too_much(self, /) -> bool:
+        """
+        whether the line drew too much; else too little
+        """
+
+@final
+class WatchReport:
+    """
+    What a watch saw in a log after a quiet period.
+    """
+    def __copy__(self, /) -> WatchReport: ...
+    def __deepcopy__(self, /, _memo: Any) -> WatchReport: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, sentence: str | None, name: str | None, logged: str | None, quiet_until: str | None, readings_quiet: int | None, readings_watched: int | None, scatter_pct: Scalar | None, lag1: Scalar | None, allowance: Scalar | None, threshold: Scalar | None, run_length: Scalar | None, false_alarm_share: Scalar | None, shift_pct: Scalar | None, shift_found_after: Scalar | None, alarms: Sequence[WatchAlarm] | None, load_change_readings: int | None, steps: Sequence[WatchStep] | None, covariates: Sequence[str] | None, notes: Sequence[LogNote] | None, cleaning: Cleaning | None) -> WatchReport: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def alarms(self, /) -> tuple[WatchAlarm, ...]:
+        """
+        stretches in alarm
+        """
+    @property
+    def allowance(self, /) -> float:
+        """
+        allowance of the CUSUM
+        """
+    @property
+    def cleaning(self, /) -> Cleaning:
+        """
+        what cleaning did
+        """
+    @property
+    def covariates(self, /) -> tuple[str, ...]:
+        """
+        what the baseline knows: load, speed, temperature
+        """
+    @property
+    def false_alarm_share(self, /) -> float:
+        """
+        share of quiet lines that alarm falsely within 100 readings
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> WatchReport:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> WatchReport:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> WatchReport:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def lag1(self, /) -> float:
+        """
+        its lag-one autocorrelation
+        """
+    @property
+    def load_change_readings(self, /) -> int:
+        """
+        readings at another load than usual that the line followed: no alarm
+        """
+    @property
+    def logged(self, /) -> str:
+        """
+        current_a or power_kw
+        """
+    @property
+    def name(self, /) -> str:
+        """
+        name of the log
+        """
+    @property
+    def notes(self, /) -> tuple[LogNote, ...]:
+        """
+        what to read this with
+        """
+    @property
+    def quiet_until(self, /) -> str:
+        """
+        end of the quiet period that the baseline was learnt from
+        """
+    @property
+    def readings_quiet(self, /) -> int:
+        """
+        readings of the quiet period
+        """
+    @property
+    def readings_watched(self, /) -> int:
+        """
+        readings watched
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> WatchReport:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    @property
+    def run_length(self, /) -> float:
+        """
+        mean readings between false alarms, were the baseline known
+        """
+    @property
+    def scatter_pct(self, /) -> float:
+        """
+        scatter about the baseline
+        """
+    @property
+    def sentence(self, /) -> str:
+        """
+        the same in one sentence
+        """
+    @property
+    def shift_found_after(self, /) -> float:
+        """
+        readings until such a rise gives an alarm, on average
+        """
+    @property
+    def shift_pct(self, /) -> float:
+        """
+        lasting rise that the chart is set for
+        """
+    @property
+    def steps(self, /) -> tuple[WatchStep, ...]:
+        """
+        reading by reading
+        """
+    @property
+    def threshold(self, /) -> float:
+        """
+        threshold of the CUSUM
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+
+@final
+class WatchStep:
+    """
+    What one reading did to the charts of a watch.
+    """
+    def __copy__(self, /) -> WatchStep: ...
+    def __deepcopy__(self, /, _memo: Any) -> WatchStep: ...
+    def __eq__(self, other: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __new__(cls, /, *, day: str | None, residual_pct: Scalar | None, innovation: Scalar | None, cusum_up: Scalar | None, cusum_down: Scalar | None, ewma: Scalar | None, ewma_out: bool | None, alarm: bool | None, too_much: bool | None, cause: str | None) -> WatchStep: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[dict[str, Any]]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    def _repr_html_(self, /) -> str: ...
+    @property
+    def alarm(self, /) -> bool:
+        """
+        whether a sum is above the threshold
+        """
+    @property
+    def cause(self, /) -> str:
+        """
+        what it looks like: running_dry, idle_drag, mechanical, ambiguous; load_change without an alarm; quiet
+        """
+    @property
+    def cusum_down(self, /) -> float:
+        """
+        sum of what was too low
+        """
+    @property
+    def cusum_up(self, /) -> float:
+        """
+        sum of what was too high
+        """
+    @property
+    def day(self, /) -> str:
+        """
+        its date
+        """
+    @property
+    def ewma(self, /) -> float:
+        """
+        moving average of the innovations
+        """
+    @property
+    def ewma_out(self, /) -> bool:
+        """
+        whether that is beyond its limits; for the eye, no alarm
+        """
+    @classmethod
+    def from_dict(cls, /, data: Mapping[str, Any]) -> WatchStep:
+        """
+        From a dictionary as `to_dict` gives it.
+        """
+    @classmethod
+    def from_json(cls, /, source: str | PathLike[str]) -> WatchStep:
+        """
+        From JSON text, or from a file given as a path object or a name that ends in `.json`.
+        """
+    @classmethod
+    def from_toml(cls, /, source: str | PathLike[str]) -> WatchStep:
+        """
+        From TOML text, or from a file given as a path object or a name that ends in `.toml`.
+        """
+    @property
+    def innovation(self, /) -> float:
+        """
+        what is new in that, standard deviations
+        """
+    def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> WatchStep:
+        """
+        The same with some values changed: keywords, or a dict of dotted paths (`{"timer.dwell_min": 60}`).
+        """
+    @property
+    def residual_pct(self, /) -> float:
+        """
+        share by which it is above what the line should draw
+        """
+    def to_dict(self, /) -> dict[str, Any]:
+        """
+        As a dictionary of plain values.
+        """
+    def to_json(self, /) -> str:
+        """
+        As JSON text.
+        """
+    def to_toml(self, /) -> str:
+        """
+        As TOML text.
+        """
+    @property
+    def too_much(self, /) -> bool:
+        """
+        whether the alarm is one of too much
+        """
+
+@final
 class Wear:
     """
     Wear coefficients (volume = K load distance / (3 hardness)) and running-in.
@@ -5098,6 +8756,27 @@ def asperity_integral(height_ratio: Floats, order: Floats) -> FloatsOut:
     0.616634
     """
 
+def blank_survey(full: bool = False) -> str:
+    """
+    A blank survey file: every key with its unit, range and meaning as comments; what must be given stands empty.
+
+    Parameters
+    ----------
+    full : bool
+        Every key, or those of an everyday survey.
+
+    Returns
+    -------
+    str
+        TOML, to be filled in.
+
+    Examples
+    --------
+    >>> import pinfilm
+    >>> "pitch_mm =" in pinfilm.blank_survey()
+    True
+    """
+
 def blend_viscosity_mm2_s(v_a_mm2_s: Floats, v_b_mm2_s: Floats, fraction_a: Floats) -> FloatsOut:
     """
     Kinematic viscosity of a blend of two oils at the temperature at which theirs are given.
@@ -5135,6 +8814,56 @@ def blend_viscosity_mm2_s(v_a_mm2_s: Floats, v_b_mm2_s: Floats, fraction_a: Floa
     >>> from pinfilm import oil
     >>> round(oil.blend_viscosity_mm2_s(32, 1000, 0.3), 3)
     277.269
+    """
+
+def calibrate(lines: Lines, readings: SupportsGetItem[int, Reading], uncertain: Doubts | None = None, *, outputs: SupportsGetItem[int, str] | None = None, zero_error_pct: SupportsFloat | SupportsIndex | None = None, n: SupportsIndex | None = None, seed: SupportsIndex | None = None, threads: SupportsIndex | None = None, progress: Watcher | None = None) -> Calibration:
+    """
+    What readings teach about the guesses of a line, and what that changes.
+
+    Parameters
+    ----------
+    lines : Line or (Line, Line)
+        The line as the readings found it, or (now, proposed).
+    readings : sequence of Reading
+        Elongations, currents, oil used.
+    uncertain : mapping of str to Distribution, optional
+        The guesses, as in `sample`; independent of each other. Not given: dry and boundary friction, dry and boundary
+        wear coefficient, capture, as the register thinks of them, where they enter.
+    outputs : sequence of str, optional
+        What to predict before and after; not given: what people ask for first.
+    zero_error_pct : float, default 0.05
+        Error (% of length) of the reading on the new chain that all elongations are taken against; 0: none.
+    n : int, default 1024
+        Draws for the predictions, a power of two.
+    seed, threads, progress
+        As in `sample`.
+
+    Returns
+    -------
+    Calibration
+        Each guess before and after, what is learnt and what is not in words, predictions before and after.
+
+    Raises
+    ------
+    InputError
+        For no readings, an error of a reading that is none, a path that is none.
+    ConvergenceError
+        If the search or the walkers do not settle.
+
+    Notes
+    -----
+    Most probable values by damped least squares from five starts; errors from the curvature there, or, where that is no
+    bell curve, from an ensemble of walkers (Goodman and Weare 2010). What is not among the guesses is taken as surveyed:
+    an error in it goes into the guesses, tension times wear coefficient above all.
+
+    Examples
+    --------
+    >>> import pinfilm
+    >>> line = pinfilm.examples.load("oven_now")
+    >>> readings = [pinfilm.Reading.elongation(pct, running_h=h) for pct, h in [(0.5, 2000), (0.75, 3000)]]
+    >>> found = pinfilm.calibrate(line, readings, {"wear.wear_coefficient_dry": None}, n=64)
+    >>> found.guesses()["input"].tolist()
+    ['wear.wear_coefficient_dry']
     """
 
 def capstan_ratio(friction: Floats, wrap_deg: Floats) -> FloatsOut:
@@ -5296,7 +9025,7 @@ def chain_speed_m_per_s(pitch_mm: Floats, teeth: Floats, speed_rpm: Floats) -> F
     0.2
     """
 
-def change_points(values: Floats, least_segment: Floats | None = None, cost: str | None = None) -> ChangePoints:
+def change_points(values: Floats, least_segment: Floats | None = None, cost: str | None = None) -> LevelChanges:
     """
     Changes of level of a series, and what they rest on.
 
@@ -5311,7 +9040,7 @@ def change_points(values: Floats, least_segment: Floats | None = None, cost: str
 
     Returns
     -------
-    ChangePoints
+    LevelChanges
         First reading of each new level, the levels, the price of a change, spread and autocorrelation of the noise.
 
     Raises
@@ -5363,6 +9092,41 @@ def compare(now: Line, proposed: Line) -> Comparison:
     >>> change = pinfilm.compare(*pinfilm.examples.pair("oven"))
     >>> change.payback_status
     'pays_back'
+    """
+
+def compare_table(table: Columns2, proposed: Columns2 | None = None, outputs: SupportsGetItem[int, str] | None = None, *, threads: SupportsIndex | None = None, progress: Any | None = None, defaults: Defaults | None = None, units: Mapping[str, str] | None = None) -> Table:
+    """
+    Compare many lines as they are with the same lines as proposed: `compare` for every row.
+
+    Parameters
+    ----------
+    table : table or mapping of arrays
+        One table: columns with the prefix ``now.`` or ``proposed.`` say something of one of the two lines, columns without
+        it of both; so a proposal needs only what changes. Values of a method of oiling that a line does not have are passed
+        by. With `proposed`: the lines as they are.
+    proposed : table or mapping of arrays, optional
+        The lines as proposed, row by row, each complete in itself. Its columns come out with the prefix ``proposed.``.
+    outputs, threads, progress, defaults, units
+        As in `evaluate_table`; outputs are paths of a `Comparison` (``"npv"``, ``"now.fill.never_reached"``), and defaults
+        and units may have the prefixes too.
+
+    Returns
+    -------
+    Table
+        As `evaluate_table` gives it.
+
+    Raises
+    ------
+    TableError
+        As `evaluate_table`; also where the two tables have different numbers of rows.
+
+    Examples
+    --------
+    >>> import pinfilm
+    >>> now, proposed = pinfilm.examples.pair("oven")
+    >>> table = pinfilm.compare_table({"survey": [now]}, {"survey": [proposed]})
+    >>> bool(table["payback_days"][0] == pinfilm.compare(now, proposed).payback_days)
+    True
     """
 
 def conductor_resistance_ohm_per_km(area_mm2: Floats, conductor_class: Floats) -> FloatsOut:
@@ -5552,6 +9316,39 @@ def cv_rmse_pct(measured: Floats, modelled: Floats, parameters: Floats) -> Float
     >>> from pinfilm import statistics
     >>> round(statistics.cv_rmse_pct([10, 12, 14, 12], [10.5, 11.5, 14.5, 11.5], 1), 3)
     4.811
+    """
+
+def default_uncertainty(lines: Lines) -> DoubtsOut:
+    """
+    What is uncertain about a line or a pair if nobody says, from the register.
+
+    Parameters
+    ----------
+    lines : Line or (Line, Line)
+        A line, or (now, proposed).
+
+    Returns
+    -------
+    dict
+        Distribution by dotted path, of those inputs that move a number of the result: closures of our own, values from
+        memory, common practice. Of a pair, two distributions (now, proposed) share their draw; a path led by `now.` or
+        `proposed.` is one side alone. Change it as you like and give it to `sample`.
+
+    Raises
+    ------
+    InputError
+        If the line cannot be evaluated.
+
+    Notes
+    -----
+    A spread is taken about the value of the line. What the survey names of an oil or a motor is taken as read, and prices
+    of labour, standstill and chain are not drawn unless you name them.
+
+    Examples
+    --------
+    >>> import pinfilm
+    >>> pinfilm.default_uncertainty(pinfilm.examples.load("oven_now"))["wear.wear_coefficient_dry"].kind
+    'lognormal'
     """
 
 def demand_ul_per_joint_h(loss_rate_per_h: Floats, capacity_ul: Floats, target_fill: Floats | None = None) -> FloatsOut:
@@ -5923,6 +9720,63 @@ def evaluate(line: Line) -> Evaluation:
     >>> import pinfilm
     >>> result = pinfilm.evaluate(pinfilm.examples.load("oven_now"))
     >>> result.fill.never_reached > 0
+    True
+    """
+
+def evaluate_table(table: Columns2, outputs: SupportsGetItem[int, str] | None = None, *, threads: SupportsIndex | None = None, progress: Any | None = None, defaults: Defaults | None = None, units: Mapping[str, str] | None = None) -> Table:
+    """
+    Evaluate many lines: columns in, columns out, each row as `evaluate` gives it.
+
+    Parameters
+    ----------
+    table : table or mapping of arrays
+        Anything with ``__arrow_c_stream__`` (pandas, polars, pyarrow, duckdb) or a dict of arrays. A column is named as the
+        survey names the value (``"duty.speed_m_per_min"``); a loop of two sprockets by the names of `TwoSprocket`
+        (``"circuit.centre_distance_m"``); a standard chain by ``"chain.standard"`` and ``"chain.designation"``; the column
+        ``"survey"`` holds whole surveys as JSON or structs, over which other columns are put. All other columns are kept.
+    outputs : list of str, optional
+        Paths of results, such as ``"drive.current_a"``; without it the usual ones.
+    threads : int, optional
+        Threads; without it as many as there are processors. The numbers do not depend on it.
+    progress : callable, optional
+        Called with rows done and rows in all, some times a second; what it raises stops the run.
+    defaults : Line or mapping, optional
+        What holds where no cell says otherwise: a whole line, or values by path.
+    units : mapping, optional
+        Units of columns that are not in the unit of their name, such as ``{"duty.ambient_c": "degF"}`` (needs pint).
+
+    Returns
+    -------
+    Table
+        The columns that came in, results, and ``status`` (ok, warning, error), ``code`` and ``message`` of each row. A row
+        that cannot be computed has nulls for results and says why; an empty cell takes the default of its value, and the row
+        says so.
+
+    Raises
+    ------
+    TableError
+        Before any row is computed: columns that every line needs are missing, have the wrong type, or stand there twice.
+    UnitError
+        If a unit cannot be converted.
+
+    Warns
+    -----
+    PinfilmTableWarning
+        For a column that looks misspelt; also in `Table.metadata`.
+
+    Notes
+    -----
+    Text in a column of numbers is read as a number where it spells one; where not, the row is an error. NaN is no number:
+    the row is an error. Warnings of a row come as codes; their sentences are those of ``evaluate(table.line(row))``.
+
+    Examples
+    --------
+    >>> import pinfilm
+    >>> oven = pinfilm.examples.load("oven_now")
+    >>> speeds = {"asset": ["A1", "A2"], "duty.speed_m_per_min": [3.0, 6.0]}
+    >>> table = pinfilm.evaluate_table(speeds, outputs=["kinematics.circuit_time_s"], defaults=oven)
+    >>> times = table["kinematics.circuit_time_s"]
+    >>> bool(abs(times[0] / times[1] - 2) < 1e-12)
     True
     """
 
@@ -6886,6 +10740,26 @@ def npv(rate: Floats, cash_flows: Floats) -> FloatsOut:
     3065.223
     """
 
+def oil_use(**check: "object") -> OilUse:
+    """
+    Whether the fall of the reservoir agrees with the shots, within three standard deviations.
+
+    Parameters
+    ----------
+    **check
+        Names of `OilCheck`: `used_l`, `shots`, `shot_ul`; `reading_error_l` and `shot_error_pct` where they are known.
+
+    Returns
+    -------
+    OilUse
+
+    Examples
+    --------
+    >>> import pinfilm
+    >>> pinfilm.oil_use(used_l=3.1, shots=120_000, shot_ul=18).verdict
+    'high'
+    """
+
 def payback_days(invest: Floats, saving_per_year: Floats, year_days: Floats | None = None) -> FloatsOut:
     """
     Simple payback in days of an investment by yearly savings.
@@ -7335,6 +11209,46 @@ def pressure_mpa(load_n: Floats, pin_diameter_mm: Floats, joint_length_mm: Float
     36.232
     """
 
+def rank(results: Columns2, *, budget: SupportsFloat | SupportsIndex, value: str = "npv", cost: str = "invest", draws: Draws | None = None) -> Ranking:
+    """
+    Choose the lines that are worth most together within a budget.
+
+    Parameters
+    ----------
+    results : table or mapping of arrays
+        A table with the columns `value` and `cost`: what `compare_table` gives, or joined data.
+    budget : float
+        Money there is, in the currency of the table.
+    value, cost : str
+        Columns of the net present value and of the capital needed now.
+    draws : array of shape (draws, rows), or table with the columns ``draw``, ``row`` and `value`, optional
+        Values under uncertainty. Prices of the whole plant must be drawn once for all lines of a draw.
+
+    Returns
+    -------
+    Ranking
+        The rows to do; with draws the choice on expected value, and for each row the share of draws in which it is chosen.
+
+    Raises
+    ------
+    TableError
+        If a column is missing or holds no numbers, or the draws have another number of rows.
+    InputError
+        If the budget is negative or no number.
+
+    Notes
+    -----
+    Exact by branch and bound for moderate numbers of lines; beyond a million steps the best choice found, with a bound on
+    what any other could be worth. Lines that cost nothing and lose nothing are always in.
+
+    Examples
+    --------
+    >>> import pinfilm
+    >>> found = pinfilm.rank({"npv": [6.0, 5.0, 5.0], "invest": [6.0, 5.0, 5.0]}, budget=10.0)
+    >>> found.rows, found.value, found.exact
+    ([1, 2], 10.0, True)
+    """
+
 def reached_joints(joints: Floats, circuit_time_s: Floats, run_s: Floats, dwell_s: Floats, delays_s: Floats | None = None) -> FloatsOut:
     """
     Number of joints that a timer ever reaches, by one or several application points.
@@ -7381,6 +11295,81 @@ def reached_joints(joints: Floats, circuit_time_s: Floats, run_s: Floats, dwell_
     450
     >>> coverage.reached_joints(900, 1200, 600, 3000, delays_s=[0, 600])
     900
+    """
+
+def recommend(line: Line, shots_ul: Sequence[Scalar], oils: Sequence[Oil] | None = None, *, run_min: Sequence[Scalar] | None = None, dwell_min: Sequence[Scalar] | None = None, every_nth: Sequence[int] | None = None, points: Sequence[int] | None = None, application_sections: Sequence[int] | None = None, application_positions: Sequence[Scalar] | None = None, sides: Sequence[str] | None = None, methods: Any | None = None, pump_ml_per_min: Scalar | None = None, injector_s: Scalar | None = None, most_overflow: SupportsFloat | SupportsIndex | None = None, most_lock_risk: SupportsFloat | SupportsIndex | None = None, most_unreached: SupportsFloat | SupportsIndex | None = None, most_outlet_use: SupportsFloat | SupportsIndex | None = None, keep: SupportsIndex | None = None, all_rejections: bool = False, threads: SupportsIndex | None = None, progress: Progress | None = None) -> Recommendation:
+    """
+    Find the set-up to use among all that the lists make, and say why the others were refused.
+
+    Every set-up goes through exact tests (counter, injector, pump, timer, longest wait, lock risk, floor of fill,
+    overflow) and then through `evaluate` (joints unreached, viscosity window, line pressure, cable, cost of a year). Of
+    those that keep every limit the cheapest is recommended; within 1 % of the least cost the one with the shortest
+    longest wait, then least overflow, fewest starts, smallest n, shot, run, dwell, and the better point.
+
+    Parameters
+    ----------
+    line : Line
+        The survey. Its oil, method, shot, timer and place are replaced by the offers; `fill.floor` is the lowest fill.
+        The yearly work in its costs is taken as it stands, whatever the method.
+    shots_ul : sequence of float
+        Oil of one shot in one gap (µL, > 0); of a spray, what a gap gets as its joint passes; by hand, a joint's dose.
+    oils : sequence of Oil, optional
+        Not given: the survey's.
+    run_min, dwell_min : sequence of float, optional
+        Run (> 0) and pause (0 = never stops), min. Not given: a run of whole turns in which the counter meets every joint,
+        and pauses of 1 to 1/32 of the time in which a full joint falls to the floor; and those of the survey.
+    every_nth : sequence of int, optional
+        One joint in how many. Not given: the least that reaches every joint and lets the injector follow, a larger one,
+        and that of the survey.
+    points : sequence of int, optional
+        Gaps of a joint served, per strand: 1 or 2.
+    application_sections, application_positions, sides : sequences, optional
+        Sections of the survey, places in them (0 to 1) and sides ("top", "side", "bottom"). Not given: the place of the
+        survey, and the best point.
+    methods : sequence of str or of Manual, Drip, Spray, Synchronised, optional
+        Not given: the survey's if it has a timer, else "synchronised". An object brings capture, zone, clock and the rest.
+    pump_ml_per_min, injector_s : float, optional
+        What the pump gives, and the time of one shot. Not given: not tested; from the survey's supply.
+    most_overflow, most_lock_risk, most_unreached, most_outlet_use : float, optional
+        Limits, as shares 0 to 1: overflow of what lands in the gaps (0.1), lock risk (0.05), joints that may stay without
+        oil (0), pump outlet pressure in use (0.8).
+    keep : int, optional
+        How many alternatives, and refused set-ups of each reason, are listed (20).
+    all_rejections : bool
+        List every refused set-up.
+    threads : int, optional
+        Threads to use; all cores if not given. The result is the same for any number.
+    progress : callable, optional
+        Called with (done, all) some twenty times a second.
+
+    Returns
+    -------
+    Recommendation
+        `feasible`, `set_up`, `why`, `line` and its `evaluation`, `sheet`, ranked `alternatives`, `refused` by reason and
+        `rejections` one by one. Where nothing keeps every limit, `feasible` is false and the nearest misses are listed.
+
+    Raises
+    ------
+    InputError
+        For a survey that cannot be computed; for a list that is empty, or holds a number that is negative or not finite;
+        for more set-ups than one search takes.
+    KeyboardInterrupt
+        Ctrl-C stops the search.
+
+    Notes
+    -----
+    Limits and ranks are closures of our own; the tests are the functions that `evaluate` calls.
+
+    Examples
+    --------
+    >>> import pinfilm
+    >>> line = pinfilm.examples.load("oven_proposed")
+    >>> found = pinfilm.recommend(line, shots_ul=[4, 8, 16], run_min=[180], dwell_min=[540, 1620], every_nth=[8, 9])
+    >>> found.feasible, found.set_up.every_nth, found.line.lubrication.every_nth
+    (True, 9, 9)
+    >>> # an even loop and n = 8: refused at the surveyed place and at the best one
+    >>> [(group.reason, group.count) for group in found.refused if group.reason == "joints_never_dosed"]
+    [('joints_never_dosed', 12)]
     """
 
 def register() -> list[dict[str, str]]:
@@ -7557,6 +11546,57 @@ def sag_tension_n(mass_kg_per_m: Floats, span_m: Floats, sag_m: Floats) -> Float
     612.92
     """
 
+def sample(lines: Lines, uncertain: Doubts | None = None, *, correlation: Correlations | None = None, n: SupportsIndex | None = None, seed: SupportsIndex | None = None, outputs: SupportsGetItem[int, str] | None = None, generator: str | None = None, threads: SupportsIndex | None = None, progress: Watcher | None = None) -> Sample:
+    """
+    Draw what is uncertain about a line or a change, evaluate every draw, and say how far the results spread.
+
+    Parameters
+    ----------
+    lines : Line or (Line, Line)
+        A line, or (now, proposed): a pair is compared, and shares its draws.
+    uncertain : mapping of str to Distribution, optional
+        By dotted path; None as a value stands for what the register thinks. Not given: `default_uncertainty(lines)`, with
+        friction and wear of a surface correlated by 0.5.
+    correlation : mapping of (str, str) to float, or matrix, optional
+        Correlations of the normal scores of the uncertain inputs.
+    n : int, default 4096
+        Draws in all, in eight shifted nets: a power of two for "sobol".
+    seed : int, default 1
+        Same seed, same draws, for any number of threads.
+    outputs : sequence of str, optional
+        Dotted paths of the result; not given: every single number.
+    generator : {"sobol", "random"}
+        Evenly spread points, or independent random numbers.
+    threads : int, optional
+        Not given: all of the machine.
+    progress : callable, optional
+        Called with (draws done, all draws) some twenty times a second; what it raises stops the calculation.
+
+    Returns
+    -------
+    Sample
+        Percentiles and probabilities with the error of their drawing, the draws, and why some could not be computed.
+
+    Raises
+    ------
+    InputError
+        For a path that is none (naming the nearest), a distribution outside what its path allows, a correlation matrix
+        that is none, a number of draws that makes no nets or does not fit into memory.
+
+    Notes
+    -----
+    Sobol points under eight digital shifts; Gaussian copula (Nelsen 2006); the error is that between the nets.
+
+    Examples
+    --------
+    >>> import pinfilm
+    >>> price = {"costs.energy_price_per_kwh": pinfilm.Distribution.uniform(0.1, 0.3)}
+    >>> found = pinfilm.sample(pinfilm.examples.load("oven_now"), price, n=64, outputs=["cost.energy"])
+    >>> low, high = (found.percentile("cost.energy", p).value for p in (0.05, 0.95))
+    >>> low < high
+    True
+    """
+
 def savings_uncertainty(quantile: Floats, cv_rmse_pct: Floats, saved_share: Floats, count_before: Floats, count_after: Floats, lag1: Floats, months: Floats | None = None, savings_factor: str | None = None) -> FloatsOut:
     """
     Uncertainty of a saving, as a share of the saving.
@@ -7605,6 +11645,98 @@ def savings_uncertainty(quantile: Floats, cv_rmse_pct: Floats, saved_share: Floa
     >>> from pinfilm import statistics
     >>> round(statistics.savings_uncertainty(1.645, 8, 0.1, 365, 365, 0.6), 4)
     0.1755
+    """
+
+def sensitivity(lines: Lines, uncertain: Doubts | None = None, *, output: str | None = None, log: bool = False, correlation: Correlations | None = None, n: SupportsIndex | None = None, seed: SupportsIndex | None = None, threads: SupportsIndex | None = None, progress: Watcher | None = None) -> Sensitivity:
+    """
+    Which uncertain input a result hangs on: Sobol indices of first order and in total, with their confidence.
+
+    Parameters
+    ----------
+    lines : Line or (Line, Line)
+        A line, or (now, proposed).
+    uncertain, correlation
+        As in `sample`. Correlated inputs have an index together.
+    output : str, optional
+        Dotted path of one number of the result; not given: the first that people ask for (the saving of a pair).
+    log : bool, default False
+        Study its natural logarithm.
+    n : int, default 4096
+        Base rows in all, a power of two; n × (inputs + 2) draws are computed, in eight shifted designs.
+    seed, threads, progress
+        As in `sample`.
+
+    Returns
+    -------
+    Sensitivity
+        Its `table()` has the inputs, most important first: share of the variance that goes if this input alone were known
+        (`first`), share that stays if all others were known (`total`), and the result at its 5 % and 95 % values.
+
+    Raises
+    ------
+    InputError
+        As in `sample`, and for an output that has no number in some draw: study the saving, not a payback that may never
+        come.
+
+    Notes
+    -----
+    First order of Saltelli et al. (2010), total of Jansen (1999), on Sobol points; confidence from the differences of the
+    eight designs. A base row with a draw that cannot be computed is left out whole, and shares hold among the rest; fewer than
+    half are refused.
+
+    Examples
+    --------
+    >>> import pinfilm
+    >>> line = pinfilm.examples.load("oven_now")
+    >>> inputs = {"costs.energy_price_per_kwh": None, "wear.wear_coefficient_dry": None}
+    >>> found = pinfilm.sensitivity(line, inputs, output="cost.energy", n=64)
+    >>> found.table()["input"][0]
+    'costs.energy_price_per_kwh'
+    """
+
+def simulate(line: Line, *, shifts: Sequence[Shift] | None = None, weeks: SupportsFloat | SupportsIndex | None = None, phase_min: Scalar | None = None, counter_reset: bool = False, threads: SupportsIndex | None = None, progress: Progress | None = None) -> SimulatedLine:
+    """
+    Walk a line through its weeks, joint by joint, with shifts, stops and changes of speed.
+
+    Parameters
+    ----------
+    line : Line
+        A survey whose method has a timer or never pauses; a round by hand has no clock.
+    shifts : sequence of Shift, optional
+        The timetable of a week. Not given: the survey's hours a day from 6:00 on (from midnight if they are more than 18),
+        on as many days from Monday on as its days a year make a week (common practice, no source).
+    weeks : float, optional
+        Weeks to walk through, up to 520; 4 if not given.
+    phase_min : float, optional
+        Where in its period the timer stands at the start, min after the beginning of a run; 0 if not given.
+    counter_reset : bool
+        Whether the counter of joints starts again at each run of the timer.
+    threads, progress
+        As in `recommend`; the walk itself takes one thread.
+
+    Returns
+    -------
+    SimulatedLine
+        Shots and longest dry time of every joint, waits, share never reached, oil used, and what `evaluate` says of the
+        same line. With one speed and a timer on running time the two agree.
+
+    Raises
+    ------
+    InputError
+        Shifts that overlap or leave the week, weeks outside the range, a method without a clock, more than some hundred
+        million passages.
+
+    Notes
+    -----
+    The applicator meets every passage of every joint; a passage at the instant of a stop belongs to the next start.
+
+    Examples
+    --------
+    >>> import pinfilm
+    >>> oven = pinfilm.examples.load("oven_now")
+    >>> walked = pinfilm.simulate(oven, weeks=2)
+    >>> round(walked.never_reached, 2), round(walked.never_reached_closed_form, 2)
+    (0.6, 0.6)
     """
 
 def single_present_value_factor(rate: Floats, years: Floats) -> FloatsOut:
@@ -7822,6 +11954,44 @@ def squeeze_time_short_s(viscosity_mpa_s: Floats, radius_mm: Floats, length_mm: 
 def standards() -> dict[str, list[str]]:
     """
     Standards in the tables, with the designations of each.
+    """
+
+def sweep(lines: Lines, grid: Grid, *, outputs: SupportsGetItem[int, str] | None = None, threads: SupportsIndex | None = None, progress: Watcher | None = None) -> Columns:
+    """
+    Evaluate a line, or compare a pair, for every combination of the values named.
+
+    Parameters
+    ----------
+    lines : Line or (Line, Line)
+        A line, or (now, proposed); then a path led by `now.` or `proposed.` is one side, any other both.
+    grid : mapping of str to sequence
+        Values by dotted path; the last path changes fastest. A value may be a whole group, such as an Oil or a Spray.
+    outputs : sequence of str, optional
+        Dotted paths of the result, words too; not given: every single number.
+    threads : int, optional
+        Not given: all of the machine.
+    progress : callable, optional
+        Called with (rows done, all rows) some twenty times a second; what it raises stops the calculation.
+
+    Returns
+    -------
+    Columns
+        A column for each path of the grid and each output, then `status` ("ok" or "error"), `code` and `message`: a
+        combination that cannot be computed is told in its row and stops no other.
+
+    Raises
+    ------
+    InputError
+        For a path that is none (naming the nearest), a value of the wrong kind, an empty axis, a grid too large for memory.
+
+    Examples
+    --------
+    >>> import pinfilm
+    >>> line = pinfilm.examples.load("oven_now")
+    >>> grid = {"lubrication.timer.dwell_min": [45.0, 52.0], "oil.iso_vg": [150, 220]}
+    >>> table = pinfilm.sweep(line, grid, outputs=["fill.never_reached"])
+    >>> table.rows, set(table["status"])
+    (4, {'ok'})
     """
 
 def three_gaps(step: Floats, count: Floats) -> list[tuple[float, int]]:
@@ -8228,4 +12398,32 @@ def voltage_drop_v(current_a: Floats, length_m: Floats, area_mm2: Floats, conduc
     >>> from pinfilm import electrics
     >>> round(electrics.voltage_drop_v(2.0, 50.0, 1.5, 5, 20.0), 4)
     2.66
+    """
+
+def watch_many(logs: SupportsGetItem[int, CurrentLog], quiet_until: Any, *, quiet_from: Any | None = None, lines: SupportsGetItem[int, Line | None] | None = None, threads: SupportsIndex | None = None, progress: Any | None = None) -> list[Any]:
+    """
+    Watch many logs in parallel; one that fails stops no other.
+
+    Parameters
+    ----------
+    logs : sequence of CurrentLog
+    quiet_until, quiet_from : date, datetime or str
+        The quiet period of all of them.
+    lines : sequence of Line or None, optional
+        A line for each log.
+    threads : int, optional
+        Not given: as many as the machine has. The result does not depend on it.
+    progress : callable, optional
+        Called with the number done and the number of all, between groups of logs.
+
+    Returns
+    -------
+    list
+        For each log, in order, its `WatchReport`, or the error (a `PinfilmError`) that it met.
+
+    Examples
+    --------
+    >>> import pinfilm
+    >>> pinfilm.watch_many([], "2025-01-01")
+    []
     """
