@@ -40,7 +40,7 @@ fn readings(now: &Line, proposed: &Line, draw: u32) -> Vec<Reading> {
     let currents = [("now", both.now.drive.current_a), ("proposed", both.proposed.drive.current_a)];
     for ((side, current), i) in currents.into_iter().zip(150..) {
         let path = format!("{side}.drive.current_a");
-        list.push(Reading::Number { path, value: current + ERROR_A * score(draw, i), error: ERROR_A });
+        list.push(Reading::Number { path, value: current.unwrap() + ERROR_A * score(draw, i), error: ERROR_A });
     }
     list
 }
@@ -80,9 +80,9 @@ fn held(draws: u32) -> (Vec<String>, Vec<usize>, usize) {
 /// A look at a few lines in every run: nearly all intervals hold the truth.
 #[test]
 fn a_few_lines_are_recovered() {
-    let (names, held, walked) = held(3);
-    println!("{names:?}: {held:?} of 3, {walked} by walkers");
-    assert!(held.iter().sum::<usize>() * 10 >= 3 * names.len() * 7, "{held:?}");
+    let (names, held, walked) = held(2);
+    println!("{names:?}: {held:?} of 2, {walked} by walkers");
+    assert!(held.iter().sum::<usize>() * 10 >= 2 * names.len() * 7, "{held:?}");
 }
 
 /// The full count; see docs/calibration.md.

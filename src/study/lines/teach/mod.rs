@@ -230,10 +230,10 @@ mod tests {
         let (mut truth, _) = oven();
         truth.wear.wear_coefficient_dry = 4e-4;
         let growth = Growth::of(&truth).unwrap();
-        let readings = [1000.0, 2000.0, 3000.0].map(|h| elongation(growth.elongation_pct(h), h, None)).to_vec();
+        let readings = [4000.0, 8000.0, 12_000.0].map(|h| elongation(growth.elongation_pct(h), h, None)).to_vec();
         let found = taught(guesses(oven().0.into()), readings, &["wear.life_years"]).unwrap();
         let [low, middle, high] = found.after[0];
-        assert!(low < 4e-4 && 4e-4 < high && high / low < 3.0, "{:?}", found.after);
+        assert!(low < 4e-4 && 4e-4 < high && high / low < 4.0, "{:?}", found.after);
         assert!((middle / 4e-4).ln().abs() < 0.4);
         // friction is not seen by elongation
         let width = |q: Quantiles| q[2] - q[0];
@@ -265,7 +265,8 @@ mod tests {
 
     #[test]
     fn a_reading_that_nothing_explains_is_doubted() {
-        let readings = vec![elongation(0.2, 2000.0, None), elongation(5.0, 2000.0, None)];
+        // no friction makes this motor draw 5 A
+        let readings = vec![Reading::Number { path: "drive.current_a".into(), value: 5.0, error: 0.1 }];
         let found = taught(guesses(oven().0.into()), readings, &["wear.life_years"]).unwrap();
         assert!(found.doubtful.iter().any(|text| text.contains("was read as 5")), "{:?}", found.doubtful);
     }
