@@ -20,20 +20,20 @@ from ._core import Line, compare_table, evaluate_table
 from .errors import PinfilmTableWarning
 
 if TYPE_CHECKING:
-    import pyarrow as pa
+    import pyarrow as _pa
 
 __all__ = ["evaluate_arrow", "evaluate_batches", "evaluate_dask", "result_schema"]
 
 
 def evaluate_arrow(
-    table: pa.Table,
+    table: _pa.Table,
     *,
     outputs: Sequence[str] | None = None,
     compare: bool = False,
     defaults: Line | Mapping[str, Any] | None = None,
     units: Mapping[str, str] | None = None,
     threads: int | None = 1,
-) -> pa.Table:
+) -> _pa.Table:
     """Evaluate one piece of a table.
 
     Parameters
@@ -78,7 +78,7 @@ def evaluate_arrow(
     return pa.table(found)
 
 
-def evaluate_batches(batches: Iterable[pa.RecordBatch], **asked: Any) -> Iterator[pa.RecordBatch]:
+def evaluate_batches(batches: Iterable[_pa.RecordBatch], **asked: Any) -> Iterator[_pa.RecordBatch]:
     """Evaluate batches as they come; the function that engines map over an iterator of Arrow batches.
 
     Parameters
@@ -107,7 +107,7 @@ def evaluate_batches(batches: Iterable[pa.RecordBatch], **asked: Any) -> Iterato
         yield from evaluate_arrow(pa.Table.from_batches([batch]), **asked).to_batches()
 
 
-def result_schema(schema: pa.Schema, **asked: Any) -> pa.Schema:
+def result_schema(schema: _pa.Schema, **asked: Any) -> _pa.Schema:
     """Return the schema of the results, for engines that must know it beforehand; says what is wrong with the columns.
 
     Parameters

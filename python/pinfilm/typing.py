@@ -3,10 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from typing import TYPE_CHECKING, Any, Protocol, SupportsFloat, SupportsIndex, TypeAlias
+from typing import Any, Protocol, SupportsFloat, SupportsIndex, TypeAlias
 
-if TYPE_CHECKING:
-    from ._core import Line
+from ._core import Line
 
 __all__ = ["Array", "ArrowStream", "Columns", "Defaults", "Draws", "Floats", "FloatsOut", "Quantity", "Scalar"]
 
@@ -39,7 +38,7 @@ class ArrowStream(Protocol):
 Columns: TypeAlias = ArrowStream | Mapping[str, Any]
 """A table, or columns by name."""
 
-Defaults: TypeAlias = "Line | Mapping[str, Any]"
+Defaults: TypeAlias = Line | Mapping[str, Any]
 """What holds where no cell of a table says otherwise: a line, or values by path."""
 
 Scalar: TypeAlias = SupportsFloat | SupportsIndex | Quantity
