@@ -66,7 +66,7 @@ def python(session: nox.Session) -> None:
     session.run("ruff", "check", ".")
     session.run("ruff", "format", "--check", ".")
     session.run("mypy", "--strict", "python")
-    session.run("python", "-m", "mypy.stubtest", "pinfilm")
+    session.run("python", "-m", "mypy.stubtest", "pinfilm", "--mypy-config-file", "pyproject.toml")
     session.run("python", "-m", "pytest", *session.posargs)
     session.run("python", "-m", "pytest", "--doctest-modules", "python/pinfilm")
 

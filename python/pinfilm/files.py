@@ -23,7 +23,7 @@ from ._core import Line, compare_table, evaluate_table, version
 from .errors import TableError
 
 if TYPE_CHECKING:
-    import pyarrow as pa
+    import pyarrow as _pa
 
 __all__ = ["FileRun", "evaluate_file"]
 
@@ -96,7 +96,7 @@ def evaluate_file(
     --------
     >>> import csv, pathlib, tempfile, pinfilm
     >>> folder = pathlib.Path(tempfile.mkdtemp())
-    >>> _ = (folder / "lines.csv").write_text("asset,duty.speed_m_per_min\\nA1,3.0\\nA2,fast\\n")
+    >>> _ = (folder / "lines.csv").write_text("asset,duty.speed_m_per_min\nA1,3.0\nA2,fast\n")
     >>> oven = pinfilm.examples.load("oven_now")
     >>> run = pinfilm.evaluate_file(folder / "lines.csv", folder / "results.parquet", defaults=oven)
     >>> run.rows, run.status_counts["error"]
@@ -160,7 +160,7 @@ def _clear_errors(source: Path, target: Path) -> Iterator[None]:
         raise TableError(text, "file", "source", text=str(source)) from error
 
 
-def _open(source: Path) -> tuple[int | None, Callable[[int], Iterator[pa.RecordBatch]]]:
+def _open(source: Path) -> tuple[int | None, Callable[[int], Iterator[_pa.RecordBatch]]]:
     """Return the rows of a file, where it says, and a function that gives its batches from some row on."""
     if source.suffix.lower() in {".parquet", ".pq"}:
         return _open_parquet(source)
@@ -170,11 +170,11 @@ def _open(source: Path) -> tuple[int | None, Callable[[int], Iterator[pa.RecordB
     raise TableError(text, "file", "source", text=source.suffix, limit=".parquet or .csv")
 
 
-def _open_parquet(source: Path) -> tuple[int, Callable[[int], Iterator[pa.RecordBatch]]]:
+def _open_parquet(source: Path) -> tuple[int, Callable[[int], Iterator[_pa.RecordBatch]]]:
     import pyarrow as pa
     import pyarrow.parquet as pq
 
-    def batches(skip: int) -> Iterator[pa.RecordBatch]:
+    def batches(skip: int) -> Iterator[_pa.RecordBatch]:
         with pq.ParquetFile(source) as file:
             group = 0
             while group < file.num_row_groups and file.metadata.row_group(group).num_rows <= skip:
@@ -188,7 +188,7 @@ def _open_parquet(source: Path) -> tuple[int, Callable[[int], Iterator[pa.Record
         return file.metadata.num_rows, batches
 
 
-def _csv(source: Path) -> Iterator[pa.RecordBatch]:
+def _csv(source: Path) -> Iterator[_pa.RecordBatch]:
     import pyarrow as pa
     from pyarrow import csv
 
@@ -202,7 +202,7 @@ def _csv(source: Path) -> Iterator[pa.RecordBatch]:
         yield from file
 
 
-def _dropped(batches: Iterator[pa.RecordBatch], skip: int) -> Iterator[pa.RecordBatch]:
+def _dropped(batches: Iterator[_pa.RecordBatch], skip: int) -> Iterator[_pa.RecordBatch]:
     for batch in batches:
         if skip and batch.num_rows and skip >= batch.num_rows:
             skip -= batch.num_rows
@@ -211,11 +211,11 @@ def _dropped(batches: Iterator[pa.RecordBatch], skip: int) -> Iterator[pa.Record
         skip = 0 if batch.num_rows else skip
 
 
-def _regrouped(batches: Iterator[pa.RecordBatch], rows: int) -> Iterator[pa.Table]:
+def _regrouped(batches: Iterator[_pa.RecordBatch], rows: int) -> Iterator[_pa.Table]:
     """Give tables of exactly so many rows, the last one shorter; an empty one where there are none."""
     import pyarrow as pa
 
-    waiting: list[pa.RecordBatch] = []
+    waiting: list[_pa.RecordBatch] = []
     count, given = 0, False
     schema = None
     for batch in batches:
@@ -256,7 +256,7 @@ class _Parts:
         if not resume:
             shutil.rmtree(self.folder, ignore_errors=True)
         self.folder.mkdir(exist_ok=True)
-        if plan.exists():
+        if plan.exists() and self.path(0).exists():
             before = json.loads(plan.read_text(encoding="utf-8"))
             differs = ", ".join(key for key in asked if before.get(key) != asked[key])
             if differs:

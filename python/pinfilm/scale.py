@@ -3,7 +3,8 @@
 `evaluate_arrow` keeps nothing between calls and gives the same rows however a table is cut, so any engine that maps
 over Arrow data can run it, and may run a piece again where a worker was lost:
 
-- Spark: ``frame.mapInArrow(functools.partial(pinfilm.scale.evaluate_batches, defaults=line), schema)``
+- Spark: ``frame.mapInArrow(functools.partial(pinfilm.scale.evaluate_batches, dot=":"), schema)``; it takes a dot in a
+  name for a struct, so columns come as ``duty:speed_m_per_min``
 - Ray Data: ``data.map_batches(pinfilm.scale.evaluate_arrow, batch_format="pyarrow")``
 - Dask: `evaluate_dask`.
 
@@ -20,20 +21,21 @@ from ._core import Line, compare_table, evaluate_table
 from .errors import PinfilmTableWarning
 
 if TYPE_CHECKING:
-    import pyarrow as pa
+    import pyarrow as _pa
 
 __all__ = ["evaluate_arrow", "evaluate_batches", "evaluate_dask", "result_schema"]
 
 
 def evaluate_arrow(
-    table: pa.Table,
+    table: _pa.Table,
     *,
     outputs: Sequence[str] | None = None,
     compare: bool = False,
     defaults: Line | Mapping[str, Any] | None = None,
     units: Mapping[str, str] | None = None,
     threads: int | None = 1,
-) -> pa.Table:
+    dot: str = ".",
+) -> _pa.Table:
     """Evaluate one piece of a table.
 
     Parameters
@@ -44,6 +46,8 @@ def evaluate_arrow(
         Compare the two lines of each row, as `compare_table` does with one table.
     outputs, defaults, units, threads
         As in `evaluate_table`.
+    dot : str
+        What stands for the dot in names of columns, in and out, where an engine cannot have dots.
 
     Returns
     -------
@@ -69,16 +73,17 @@ def evaluate_arrow(
     with warnings.catch_warnings():
         warnings.simplefilter("ignore", PinfilmTableWarning)  # once a piece is too often; ask `result_schema` first
         found = verb(
-            table,
+            table.rename_columns([name.replace(dot, ".") for name in table.column_names]),
             outputs=None if outputs is None else list(outputs),
             defaults=defaults,
             units=units,
             threads=threads,
         )
-    return pa.table(found)
+    result = pa.table(found)
+    return result.rename_columns([name.replace(".", dot) for name in result.column_names])
 
 
-def evaluate_batches(batches: Iterable[pa.RecordBatch], **asked: Any) -> Iterator[pa.RecordBatch]:
+def evaluate_batches(batches: Iterable[_pa.RecordBatch], **asked: Any) -> Iterator[_pa.RecordBatch]:
     """Evaluate batches as they come; the function that engines map over an iterator of Arrow batches.
 
     Parameters
@@ -107,7 +112,7 @@ def evaluate_batches(batches: Iterable[pa.RecordBatch], **asked: Any) -> Iterato
         yield from evaluate_arrow(pa.Table.from_batches([batch]), **asked).to_batches()
 
 
-def result_schema(schema: pa.Schema, **asked: Any) -> pa.Schema:
+def result_schema(schema: _pa.Schema, **asked: Any) -> _pa.Schema:
     """Return the schema of the results, for engines that must know it beforehand; says what is wrong with the columns.
 
     Parameters
@@ -129,11 +134,13 @@ def result_schema(schema: pa.Schema, **asked: Any) -> pa.Schema:
     >>> result_schema(pyarrow.schema({"duty.speed_m_per_min": "double"}), defaults=oven).names[-1]
     'message'
     """
-    import pyarrow as pa
-
     asked = dict(asked)
-    verb = compare_table if asked.pop("compare", False) else evaluate_table
-    return pa.table(verb(schema.empty_table(), **asked)).schema
+    dot = asked.get("dot", ".")
+    names = [name.replace(dot, ".") for name in schema.names]
+    verb = compare_table if asked.get("compare", False) else evaluate_table
+    plan = {key: value for key, value in asked.items() if key not in {"compare", "dot"}}
+    verb(schema.empty_table().rename_columns(names), **plan)  # for its warnings
+    return evaluate_arrow(schema.empty_table(), **asked).schema
 
 
 def evaluate_dask(lines: Any, **asked: Any) -> Any:

@@ -59,7 +59,7 @@ class ArrowStream(Protocol):
 Columns: TypeAlias = ArrowStream | Mapping[str, Any]
 """A table, or columns by name."""
 
-Defaults: TypeAlias = "Line | Mapping[str, Any]"
+Defaults: TypeAlias = Line | Mapping[str, Any]
 """What holds where no cell of a table says otherwise: a line, or values by path."""
 
 Scalar: TypeAlias = SupportsFloat | SupportsIndex | Quantity

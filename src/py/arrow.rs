@@ -68,8 +68,8 @@ pub fn column(object: &Bound<'_, PyAny>) -> PyResult<ArrayRef> {
 
 /// Batches as a stream that a consumer takes over; the columns are shared, not copied.
 pub fn stream<'py>(py: Python<'py>, schema: &SchemaRef, batches: &[RecordBatch]) -> PyResult<Bound<'py, PyCapsule>> {
-    let reader: Box<dyn RecordBatchReader + Send> =
-        Box::new(RecordBatchIterator::new(batches.to_vec().into_iter().map(Ok), schema.clone()));
+    let batches: Vec<Result<RecordBatch, ArrowError>> = batches.iter().cloned().map(Ok).collect();
+    let reader: Box<dyn RecordBatchReader + Send> = Box::new(RecordBatchIterator::new(batches, schema.clone()));
     PyCapsule::new_with_value(py, FFI_ArrowArrayStream::new(reader), STREAM)
 }
 

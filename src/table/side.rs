@@ -63,13 +63,19 @@ impl Side {
     /// The line of a row. `empty` gets the names of cells that were empty where a default stood in.
     pub fn line(&self, cells: &SideCells, row: usize, chains: &mut Chains, empty: &mut Vec<String>) -> Result<Line> {
         match cells.surveys.as_ref().map_or(Ok(None), |surveys| surveys.at(row))? {
-            Some(survey) => self.from_survey(survey, cells, row, chains),
-            None => self.from_cells(cells, row, chains, empty),
+            Some(survey) => self.over_survey(survey, cells, row, chains),
+            None => self.over_template(cells, row, chains, empty),
         }
     }
 
     /// Cells put over the template.
-    fn from_cells(&self, cells: &SideCells, row: usize, chains: &mut Chains, empty: &mut Vec<String>) -> Result<Line> {
+    fn over_template(
+        &self,
+        cells: &SideCells,
+        row: usize,
+        chains: &mut Chains,
+        empty: &mut Vec<String>,
+    ) -> Result<Line> {
         let mut line = self.template.clone();
         let given = || self.sources.iter().zip(&cells.sources).map(|(source, cells)| (source, cells.at(row)));
         // what decides which values there are comes first
@@ -109,7 +115,7 @@ impl Side {
     }
 
     /// Cells put over the survey of the row.
-    fn from_survey(&self, mut survey: Tree, cells: &SideCells, row: usize, chains: &mut Chains) -> Result<Line> {
+    fn over_survey(&self, mut survey: Tree, cells: &SideCells, row: usize, chains: &mut Chains) -> Result<Line> {
         if let Some(outline) = self.outline(cells, row, chains)? {
             for name in Chain::ROWS.iter().map(|row| row.name) {
                 let path = ["chain", name];

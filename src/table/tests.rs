@@ -21,7 +21,7 @@ fn short(rows: usize) -> RecordBatch {
             Datum::Flag(flag) => Arc::new(arrow_array::BooleanArray::from(vec![flag; rows])),
             Datum::Whole(number) => Arc::new(Int64Array::from(vec![number; rows])),
             Datum::Number(number) if known.name == "duty.speed_m_per_min" => {
-                Arc::new(Float64Array::from_iter_values((0..rows).map(|i| number * (1.0 + 0.01 * i as f64))))
+                Arc::new(Float64Array::from_iter_values((0..rows).map(|i| number * (1.0 + 0.001 * i as f64))))
             }
             Datum::Number(number) => Arc::new(Float64Array::from(vec![number; rows])),
             Datum::Text(text) => Arc::new(StringArray::from(vec![text; rows])),
@@ -173,6 +173,8 @@ fn chains_of_standards_and_methods_by_row() {
     words("chain.standard", ["ISO 606", "ISO 606"]);
     words("chain.designation", ["16B", "16X"]);
     words("lubrication.method", ["manual", "manual"]);
+    words("circuit.support", ["slide", "slide"]);
+    words("circuit.return_support", ["slide", "slide"]);
     let mut numbers = |name: &str, of: f64| batch = with(&batch, name, Arc::new(Float64Array::from(vec![of; 2])));
     numbers("chain.bush_diameter_mm", 11.0);
     numbers("chain.mass_kg_per_m", 2.7);
