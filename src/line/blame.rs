@@ -153,6 +153,7 @@ mod tests {
         ("centre", "formula: length of a loop"),
         ("radius", "formula; of a turn it is named with its section"),
         ("pitch", "Chain.standard"),
+        ("pitch_mm", "formula: power rating of a roller chain"),
         ("designation", "Chain.standard"),
         ("standard", "Chain.standard"),
         ("current", "formula: power from current"),

@@ -3,7 +3,7 @@
 use super::arrow;
 use super::columns::{Columns, Draws, TableLike};
 use crate::error::{Code, Error};
-use crate::study::{chosen_shares, select};
+use crate::study::{by_worth, chosen_shares, expected_values, select};
 use arrow_array::{Array, RecordBatch, cast::AsArray, types};
 use arrow_cast::cast;
 use arrow_schema::DataType;
@@ -102,10 +102,7 @@ pub fn rank(
     let draws = draws.map(|draws| drawn(&draws, value, costs.len())).transpose()?;
     if let Some(draws) = &draws {
         // the choice is on expected value; a draw without a value leaves the line out
-        for (row, value) in values.iter_mut().enumerate() {
-            let sum = draws.iter().try_fold(0.0, |sum, draw| draw[row].map(|value| sum + value));
-            *value = sum.map(|sum| sum / draws.len().max(1) as f64);
-        }
+        values = expected_values(draws);
     }
     let usable =
         |row: &usize| matches!((values[*row], costs[*row]), (Some(v), Some(c)) if v.is_finite() && c.is_finite());
@@ -131,8 +128,7 @@ pub fn rank(
     }
     let (selection, shares) = found.map_err(|error: Error| PyErr::from(error))?;
     let mut order = selection.lines();
-    let worth = |at: &usize| if cost_in[*at] > 0.0 { value_in[*at] / cost_in[*at] } else { f64::INFINITY };
-    order.sort_by(|a, b| worth(b).total_cmp(&worth(a)));
+    by_worth(&mut order, &value_in, &cost_in);
     let mut chosen = vec![false; costs.len()];
     order.iter().for_each(|at| chosen[inside[*at]] = true);
     let shares = shares.map(|shares| {

@@ -13,10 +13,11 @@ from pinfilm import coverage, economics, film, kinematics, motor, oil
 
 BORDER = Path(__file__).parents[2] / "src" / "py"
 
-# What the border may do with numbers: places in arrays, and naming the period of a timer and a remainder of a count.
+# What the border may do with numbers: places in arrays, logs to read at once, and naming the period of a timer and a
+# remainder of a count.
 PLACES = re.compile(
     r"at \* self\.length|\(at \+ 1\) \* self\.length|rest % length\.max\(1\)|rest /= length\.max\(1\)|step \* stride"
-    r"|steps \* stride|stride \*= (own_)?length"
+    r"|steps \* stride|AT_ONCE \* pool|stride \*= (own_)?length"
 )
 PLAIN = {"run + dwell", "joints - reached"}
 LEVELS = {"0.05", "0.5", "0.95"}  # of p5, p50 and p95, which carry them in their names

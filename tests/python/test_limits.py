@@ -85,7 +85,7 @@ def test_towards_standstill_the_film_goes_and_friction_stays(name: str) -> None:
         assert b.lambda_fill_1 <= a.lambda_fill_1 * (1 + 1e-9)
         assert b.lambda_fill_1 < 0.2
         assert b.regime == "boundary"
-    assert "boundary_lubrication" in {warning.code for warning in slower.warnings}
+    assert any("this is boundary lubrication" in warning.message for warning in slower.warnings)
 
 
 @pytest.mark.parametrize("name", NAMES)
@@ -167,7 +167,7 @@ class TestWords:
         result = evaluate(name)
         said = {warning.code: warning.message for warning in result.warnings}
         if all(event.lambda_fill_1 < 1 for event in result.joint.events):
-            assert "Supply and additive decide friction and wear" in said["boundary_lubrication"]
+            assert "supply and additive decide friction and wear" in said["uncalibrated"]
         elif any(event.lambda_fill_1 < 1 for event in result.joint.events):
             assert "film theory says nothing" in said["partly_boundary"]
         proof = said["what_current_proves"]

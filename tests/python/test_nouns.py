@@ -45,6 +45,7 @@ def _samples() -> dict[str, Any]:
     )
     oven = roots[0]
     roots += [oven.round_loop(3), oven.shot_record(1), oven.friction_curve(0, 5), oven.elongation_curve(points=5)]
+    roots.append(pinfilm.joint_orbit(lines[OVEN]))
     roots += _of_a_log()
     offers = {"shots_ul": [2, 8], "run_min": [180], "dwell_min": [540, 1620], "every_nth": [8, 9]}
     roots.append(pinfilm.recommend(pinfilm.examples.load("oven_proposed"), keep=2, **offers))

@@ -25,7 +25,7 @@ fn every_closure_that_a_survey_may_change_has_its_spread() {
     const PLACES: &[&str] = &["articulation_loss_reference_pa_s", "oxidation_reference_c"];
     let bare: Vec<String> = rows_of::<Line>()
         .into_iter()
-        .filter(|(_, row)| row.class == Class::Closure && row.spread.is_empty() && !PLACES.contains(&row.name))
+        .filter(|(_, row)| row.class == Class::Closure && row.spread.words().is_empty() && !PLACES.contains(&row.name))
         .map(|(path, _)| path)
         .collect();
     assert!(bare.is_empty(), "closures without a spread: {bare:?}");
@@ -61,10 +61,10 @@ fn uncertain() -> Vec<(String, &'static Row)> {
     let mut seen = BTreeSet::new();
     rows_of::<Line>()
         .into_iter()
-        .filter(|(_, row)| !row.spread.is_empty() || row.class == Class::Closure)
+        .filter(|(_, row)| !row.spread.words().is_empty() || row.class == Class::Closure)
         .filter(|(path, row)| {
             let group = path.rsplit_once('.').map_or("", |(group, _)| group);
-            seen.insert((group.to_string(), row.name, row.spread, row.default))
+            seen.insert((group.to_string(), row.name, row.spread.words(), row.default))
         })
         .collect()
 }
@@ -99,7 +99,7 @@ fn the_page_of_uncertainty_is_what_the_register_says() {
             "| `{path}` | {} | {} | {} | {} | {} |",
             cell(row.means),
             cell(&default),
-            cell(row.spread),
+            cell(&row.spread.words()),
             row.class.as_str(),
             cell(row.source)
         );

@@ -189,7 +189,8 @@ fn closures_say_what_they_are_and_how_wide() {
     };
     none(complaints(rows_of::<Comparison>(), wrong));
     let unspread = |_: &str, row: &Row| {
-        (row.class == Class::Closure && row.spread.is_empty()).then(|| "an input of a closure without spread".into())
+        (row.class == Class::Closure && row.spread.words().is_empty())
+            .then(|| "an input of a closure without spread".into())
     };
     none(complaints(rows_of::<Line>(), unspread));
 }

@@ -205,7 +205,7 @@ impl Sensitivity {
             text += &format!("  … {} in all\n", order.len());
         }
         if self.found.left_out > 0.0 {
-            let percent = show::brief(100.0 * self.found.left_out);
+            let percent = show::brief(crate::quantity::unit::PCT.from_si(self.found.left_out));
             text += &format!("  {percent} % of the base rows left out: a draw of theirs could not be computed\n");
         }
         text.trim_end().to_string()

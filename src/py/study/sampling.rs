@@ -258,7 +258,8 @@ impl Sample {
         table.words(py, "unit", "its unit", &units)?;
         for (name, p) in [("p5", 0.05), ("p50", 0.5), ("p95", 0.95)] {
             let found = paths.iter().map(|path| self.0.percentile(path, p)).collect::<crate::Result<Vec<_>>>()?;
-            let means = format!("value that {} % of the draws lie below", 100.0 * p);
+            let percent = crate::quantity::unit::PCT.from_si(p);
+            let means = format!("value that {percent} % of the draws lie below");
             table.described(py, name, "", &means, found.iter().map(|e| e.value).collect());
             let errors = found.iter().map(|e| e.error.unwrap_or(f64::NAN)).collect();
             table.described(py, &format!("{name}_error"), "", "standard error of its drawing", errors);

@@ -8,6 +8,8 @@ mod choice; // the answer
 mod greedy; // in the order of value for money
 mod offers; // what is worth looking at, and its order
 mod search; // branch and bound
+mod worth; // expected value, value for money
 
 pub use choice::{Selection, SetUp, chosen_shares, select, select_set_ups};
 pub use greedy::greedy;
+pub use worth::{by_worth, expected_values};
