@@ -3,12 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
-from typing import TYPE_CHECKING, Any, Protocol, SupportsFloat, SupportsIndex, TypeAlias
+from typing import Any, Protocol, SupportsFloat, SupportsIndex, TypeAlias
 
-if TYPE_CHECKING:
-    from numpy.typing import NDArray
+from numpy.typing import NDArray
 
-    from ._core import Distribution, Line
+from ._core import Distribution, Line
 
 __all__ = [
     "Array",
@@ -77,13 +76,13 @@ FloatsOut: TypeAlias = Any
 Progress: TypeAlias = Callable[[int, int], object]
 """Called with how many of how many are done."""
 
-Lines: TypeAlias = "Line | tuple[Line, Line]"
+Lines: TypeAlias = Line | tuple[Line, Line]
 """A line, or a pair (now, proposed)."""
 
-Doubts: TypeAlias = "Mapping[str, Distribution | tuple[Distribution, Distribution] | None]"
+Doubts: TypeAlias = Mapping[str, Distribution | tuple[Distribution, Distribution] | None]
 """What is thought of uncertain inputs, by dotted path; a pair is (now, proposed), None what the register thinks."""
 
-DoubtsOut: TypeAlias = "dict[str, Distribution | tuple[Distribution, Distribution] | None]"
+DoubtsOut: TypeAlias = dict[str, Distribution | tuple[Distribution, Distribution] | None]
 """The same as it is given back."""
 
 Correlations: TypeAlias = Mapping[tuple[str, str], float] | Sequence[Sequence[float]] | Array
@@ -95,5 +94,5 @@ Grid: TypeAlias = Mapping[str, Sequence[Any] | Array]
 Watcher: TypeAlias = Callable[[int, int], object]
 """Called with the steps done and all steps of a long calculation."""
 
-Column: TypeAlias = "NDArray[Any]"
+Column: TypeAlias = NDArray[Any]
 """A column of numbers or words."""
