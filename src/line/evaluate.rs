@@ -31,7 +31,22 @@ use crate::error::Result;
 /// # Ok::<(), pinfilm::Error>(())
 /// ```
 pub fn evaluate(line: &Line) -> Result<Evaluation> {
-    report(line, &computed(line)?)
+    report(line, &computed(line)?, false)
+}
+
+/// [`evaluate`] with the same numbers and codes of warnings, but without their sentences and without cautions: for tables
+/// and studies of many lines, where nobody reads them.
+///
+/// ```
+/// let survey = include_str!("../../python/pinfilm/data/floor_now.toml");
+/// let line = pinfilm::line::Line::from_toml(survey)?;
+/// let (brief, full) = (pinfilm::line::evaluate_in_brief(&line)?, pinfilm::line::evaluate(&line)?);
+/// assert_eq!(brief.wear, full.wear);
+/// assert!(brief.warnings.iter().map(|w| &w.code).eq(full.warnings.iter().map(|w| &w.code)));
+/// # Ok::<(), pinfilm::Error>(())
+/// ```
+pub fn evaluate_in_brief(line: &Line) -> Result<Evaluation> {
+    report(line, &computed(line)?, true)
 }
 
 /// [`evaluate`] without the report: for tables and simulations of many lines, which read numbers and codes only.

@@ -31,7 +31,7 @@ mod wearing;
 pub use blank::blank_survey;
 pub use computed::{Computed, Numbers};
 pub use driving::DriveTrain;
-pub use evaluate::{computed, evaluate};
+pub use evaluate::{computed, evaluate, evaluate_in_brief};
 pub use explain::origin;
 pub use growth::Growth;
 pub use joint_orbit::*;

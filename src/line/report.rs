@@ -8,9 +8,10 @@ use super::warnings::warnings;
 use crate::error::Result;
 use std::borrow::Cow;
 
-pub(super) fn report(line: &Line, computed: &Computed) -> Result<Evaluation> {
+/// With `codes_only` neither sentences nor cautions.
+pub(super) fn report(line: &Line, computed: &Computed, codes_only: bool) -> Result<Evaluation> {
     let numbers = computed.numbers()?;
-    let notes = warnings(computed, &numbers, false).warnings.into_iter();
+    let notes = warnings(computed, &numbers, codes_only).warnings.into_iter();
     let warnings = notes.map(|note| Warning {
         code: Cow::Borrowed(note.code),
         field: note.field,
@@ -23,7 +24,7 @@ pub(super) fn report(line: &Line, computed: &Computed) -> Result<Evaluation> {
     let Numbers { kinematics, tension, joint, fill, wear, drive, supply, cost } = numbers;
     Ok(Evaluation {
         line: line.clone(),
-        cautions: cautions(line, &kinematics),
+        cautions: if codes_only { Vec::new() } else { cautions(line, &kinematics) },
         kinematics,
         tension,
         joint,

@@ -7,7 +7,7 @@ use super::nouns::{changes, classes};
 use crate::error::{Code, Error};
 use crate::line::{Line, Warning};
 use crate::quantity::{Tree, Value};
-use crate::study::{COMPARED, Comparison, compare};
+use crate::study::{COMPARED, Comparison, compare_in_brief};
 use crate::table::{Asked, Evaluate, Job, Plan, run};
 use arrow_array::{Array, ArrayRef, RecordBatch, cast::AsArray, types};
 use arrow_cast::display::{ArrayFormatter, FormatOptions};
@@ -27,7 +27,7 @@ impl Job for Compare {
     const OUTPUTS: &'static [&'static str] = COMPARED;
     fn compute(&self, lines: &[Line]) -> crate::Result<Comparison> {
         let [now, proposed] = lines else { return Err(Error::new(Code::NotATable, "", "a row holds two lines")) };
-        compare(now, proposed)
+        compare_in_brief(now, proposed)
     }
     fn warnings(&self, out: &Comparison, each: &mut dyn FnMut(&[Warning])) {
         each(&out.now.warnings);

@@ -2,7 +2,7 @@
 
 use crate::economics::{Items, Payback, Replacements, Terms, npv, payback_days};
 use crate::error::{Code, Error, Result};
-use crate::line::{Evaluation, Line, evaluate, origin};
+use crate::line::{Evaluation, Line, evaluate, evaluate_in_brief, origin};
 use crate::noun;
 use crate::quantity::{Class, Explanation, Word, explain, only_numbers};
 use std::borrow::Cow;
@@ -10,7 +10,6 @@ use std::borrow::Cow;
 macro_rules! savings_noun { ($declare:ident) => { $declare! {
     /// Saving of a year, item by item; negative where the proposal costs more.
     Savings / SavingsSi, "saving_items" {
-        currency as currency: Word [WORD] "currency of these amounts" {}
         oil as oil: f64 [MONEY_PER_YEAR] "oil" { formula: "{now.cost.oil} − {proposed.cost.oil}", source: DIFFERENCE, class: Class::Derived }
         application_labour as application_labour: f64 [MONEY_PER_YEAR] "work of oiling, refills and checks" { formula: "{now.cost.application_labour} − {proposed.cost.application_labour}", source: DIFFERENCE, class: Class::Derived }
         energy as energy: f64 [MONEY_PER_YEAR] "electrical energy" { formula: "{now.cost.energy} − {proposed.cost.energy}", source: DIFFERENCE, class: Class::Derived }
@@ -92,17 +91,28 @@ pub const COMPARED: &[&str] = &[
 /// Capital, discount rate, horizon and days of a year are those of the proposed survey. Chain replacements are spread
 /// evenly over the service life. Fails where one of the two cannot be evaluated, or their currencies differ.
 pub fn compare(now: &Line, proposed: &Line) -> Result<Comparison> {
-    let (a, b) = (&now.costs.currency, &proposed.costs.currency);
-    if a != b {
-        let message =
-            format!("costs.currency differs: {a} now, {b} proposed; money can only be compared in one currency");
-        return Err(Error::new(Code::Inconsistent, "costs.currency", message)
-            .text_value(b.to_string())
-            .limit(a.to_string()));
-    }
-    let comparison = compared(evaluate(now)?, evaluate(proposed)?);
+    one_currency(now, proposed)?;
+    finite(compared(evaluate(now)?, evaluate(proposed)?))
+}
+
+/// [`compare`] with the same numbers and codes of warnings, but without sentences: for many pairs.
+pub fn compare_in_brief(now: &Line, proposed: &Line) -> Result<Comparison> {
+    one_currency(now, proposed)?;
+    finite(compared(evaluate_in_brief(now)?, evaluate_in_brief(proposed)?))
+}
+
+fn finite(comparison: Comparison) -> Result<Comparison> {
     only_numbers(&comparison)?;
     Ok(comparison)
+}
+
+fn one_currency(now: &Line, proposed: &Line) -> Result<()> {
+    let (a, b) = (&now.costs.currency, &proposed.costs.currency);
+    if a == b {
+        return Ok(());
+    }
+    let message = format!("costs.currency differs: {a} now, {b} proposed; money can only be compared in one currency");
+    Err(Error::new(Code::Inconsistent, "costs.currency", message).text_value(b.to_string()).limit(a.to_string()))
 }
 
 /// Compares two evaluations.
@@ -134,7 +144,6 @@ pub fn compared(now: Evaluation, proposed: Evaluation) -> Comparison {
     let status = |payback: &Payback| Cow::Borrowed(payback.status());
     Comparison {
         saving_items: Savings {
-            currency: costs.currency.clone(),
             oil: worth.saving.oil,
             application_labour: worth.saving.application_labour,
             energy: worth.saving.energy,

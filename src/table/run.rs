@@ -4,7 +4,7 @@ use super::outputs::{Filled, OUTPUTS, no_rows};
 use super::plan::Plan;
 use super::side::{Chains, SideCells};
 use crate::error::{Code, Error, Result};
-use crate::line::{Evaluation, Line, Warning, evaluate};
+use crate::line::{Evaluation, Line, Warning, evaluate, evaluate_in_brief};
 use crate::quantity::{Noun, blank};
 use arrow_array::{ArrayRef, RecordBatch, RecordBatchOptions};
 use arrow_select::concat::concat;
@@ -37,7 +37,7 @@ impl Job for Evaluate {
     const OUTPUTS: &'static [&'static str] = OUTPUTS;
     fn compute(&self, lines: &[Line]) -> Result<Evaluation> {
         let [line] = lines else { return Err(Error::new(Code::NotATable, "", "a row holds one line")) };
-        evaluate(line)
+        evaluate_in_brief(line)
     }
     fn warnings(&self, out: &Evaluation, each: &mut dyn FnMut(&[Warning])) {
         each(&out.warnings);

@@ -31,7 +31,7 @@ def savings(comparison: Comparison, ax: Axes | None = None) -> Axes:
     """
     ax = axes(ax)
     items = comparison.saving_items.to_dict()
-    items = {name: value for name, value in items.items() if name != "currency" and value}
+    items = {name: value for name, value in items.items() if value}
     names = sorted(items, key=lambda name: items[name])
     values = [items[name] for name in names]
     gain, loss = look(0), look(1)

@@ -197,8 +197,7 @@ def items(comparison: Comparison) -> list[tuple[str, float, float, float]]:
     """Return cost items: meaning, now, proposed, saving."""
     rows = _rows()
     now, proposed, saving = comparison.now.cost, comparison.proposed.cost, comparison.saving_items
-    names = [name for name in saving.to_dict() if name != "currency"]
-    names = [name for name in names if any(getattr(of, name) for of in (now, proposed))]
+    names = [name for name in saving.to_dict() if any(getattr(of, name) for of in (now, proposed))]
     found = [(rows[f"cost.{name}"]["means"], *(getattr(of, name) for of in (now, proposed, saving))) for name in names]
     return [*found, ("all items", now.total_per_year, proposed.total_per_year, comparison.saving_per_year)]
 

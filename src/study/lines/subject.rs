@@ -1,8 +1,8 @@
 //! What a study is about: one line, or a line as it is with the same line as proposed.
 
-use super::super::compare::{Comparison, compare};
+use super::super::compare::{Comparison, compare_in_brief};
 use crate::error::{Error, Result};
-use crate::line::{Evaluation, Line, evaluate};
+use crate::line::{Evaluation, Line, evaluate_in_brief};
 use crate::quantity::{Datum, Field, Noun, Put, Row, no_such_path, row_of};
 
 /// Which line of a pair; a single line is `Now`.
@@ -58,8 +58,10 @@ impl Subject {
     /// Evaluates the line, or compares the pair: the one place where studies compute anything.
     pub fn outcome(&self) -> Result<Outcome> {
         match self {
-            Subject::Line(line) => evaluate(line).map(|result| Outcome::Line(Box::new(result))),
-            Subject::Pair(now, proposed) => compare(now, proposed).map(|result| Outcome::Pair(Box::new(result))),
+            Subject::Line(line) => evaluate_in_brief(line).map(|result| Outcome::Line(Box::new(result))),
+            Subject::Pair(now, proposed) => {
+                compare_in_brief(now, proposed).map(|result| Outcome::Pair(Box::new(result)))
+            }
         }
     }
 

@@ -6,7 +6,7 @@ use super::reason::{Reason, Refusal};
 use super::sieve::{Shots, Sieved};
 use super::station::{Setting, Station, at_fault, set};
 use crate::error::Result;
-use crate::line::{Evaluation, Line, evaluate};
+use crate::line::{Evaluation, Line, evaluate_in_brief};
 use crate::quantity::unit::{H, MIN, MPA_S, UL};
 
 /// What became of a candidate.
@@ -58,7 +58,7 @@ pub(super) fn judge(
     }
     let Some((_, line)) = scratch else { return Ok(Verdict::Refused(CANNOT)) };
     set(line, setting, at.joint_time()?);
-    let found = match evaluate(line) {
+    let found = match evaluate_in_brief(line) {
         Ok(found) => found,
         Err(error) => return Ok(Verdict::Refused(Refusal { reason: at_fault(&error)?, ..CANNOT })),
     };
