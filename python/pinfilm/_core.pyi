@@ -5687,6 +5687,23 @@ class Reading:
         """
         Oil that left the applicator in a year (L); of a pair, now or as proposed.
         """
+    @staticmethod
+    def saving(found: BeforeAfter) -> Reading:
+        """
+        What a log has shown of a change of oiling: the fall of current or power, with the error that `before_after` found.
+
+        For a pair of lines. The error holds for the log alone: where the load, the speed or something else of the line
+        changed with the oiling and was not logged, the reading is wrong by more.
+
+        Examples
+        --------
+        >>> import pinfilm
+        >>> demo = pinfilm.examples.current_log("oven")
+        >>> reading = pinfilm.Reading.saving(demo.log().before_after(demo.changed, line=demo.line))
+        >>> pair, guesses = pinfilm.examples.pair("oven"), {"friction.track_factor": None}
+        >>> pinfilm.calibrate(pair, [reading], guesses, n=64).spread_left[0] < 0.5
+        True
+        """
 
 @final
 class Recommendation:

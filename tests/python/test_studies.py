@@ -372,6 +372,21 @@ def test_current_before_and_after_teaches_friction(pair: tuple[pinfilm.Line, pin
     assert found.zero_pct is None
 
 
+def test_a_change_in_a_log_is_a_reading(pair: tuple[pinfilm.Line, pinfilm.Line]) -> None:
+    demo = pinfilm.examples.current_log("oven")
+    logged = demo.log().before_after(demo.changed, line=demo.line)
+    reading = Reading.saving(logged)
+    guesses = {"surface.dry_friction": None, "friction.track_factor": None}
+    found = pinfilm.calibrate(pair, [reading], guesses, n=256)
+    row = found.readings()
+    assert row["reading"].tolist() == ["fall of drive.current_a"]
+    assert (row["value"][0], row["error"][0]) == (logged.saving_pct, logged.error_pct)
+    assert abs(row["fitted"][0] - row["value"][0]) < abs(row["guessed"][0] - row["value"][0])
+    assert min(found.spread_left) < 0.5
+    with pytest.raises(pinfilm.InputError, match="needs both lines"):
+        pinfilm.calibrate(pair[0], [reading], guesses, n=64)
+
+
 def test_what_cannot_be_calibrated(oven: pinfilm.Line) -> None:
     one = [Reading.elongation(0.4, running_h=1000)]
     assert refused(pinfilm.calibrate, oven, []).code == "missing"

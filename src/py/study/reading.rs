@@ -1,6 +1,8 @@
 //! `Reading`: what was read on a line.
 
 use crate::error::{Code, Error};
+use crate::log::evidence::LoggedAs;
+use crate::py::nouns::classes;
 use crate::study::{self as core, CAREFUL_READING_PCT, Side, Subject, running_hours};
 use pyo3::prelude::*;
 
@@ -16,6 +18,7 @@ enum Kind {
     Elongation { pct: f64, error_pct: f64, since: Since, changed: Option<Since> },
     Number { path: &'static str, proposed: bool, value: f64, error: f64 },
     Any { path: String, value: f64, error: f64 },
+    Saving { path: &'static str, pct: f64, error_pct: f64 },
 }
 
 /// A reading on a line, for `calibrate`, with the standard deviation of its error.
@@ -88,6 +91,28 @@ impl Reading {
     fn oil_used(l_per_year: f64, error_l: f64, proposed: bool) -> Self {
         Reading(Kind::Number { path: "supply.applied_l_per_year", proposed, value: l_per_year, error: error_l })
     }
+    /// What a log has shown of a change of oiling: the fall of current or power, with the error that `before_after` found.
+    ///
+    /// For a pair of lines. The error holds for the log alone: where the load, the speed or something else of the line
+    /// changed with the oiling and was not logged, the reading is wrong by more.
+    ///
+    /// Examples
+    /// --------
+    /// >>> import pinfilm
+    /// >>> demo = pinfilm.examples.current_log("oven")
+    /// >>> reading = pinfilm.Reading.saving(demo.log().before_after(demo.changed, line=demo.line))
+    /// >>> pair, guesses = pinfilm.examples.pair("oven"), {"friction.track_factor": None}
+    /// >>> pinfilm.calibrate(pair, [reading], guesses, n=64).spread_left[0] < 0.5
+    /// True
+    #[staticmethod]
+    #[pyo3(signature = (found))]
+    fn saving(found: &classes::BeforeAfter) -> Self {
+        let path = match found.0.logged {
+            LoggedAs::Current => "drive.current_a",
+            LoggedAs::Power => "drive.input_power_w",
+        };
+        Reading(Kind::Saving { path, pct: found.0.saving_pct, error_pct: found.0.error_pct })
+    }
     /// Any number of the result, by its dotted path.
     #[staticmethod]
     #[pyo3(signature = (path, value, *, error))]
@@ -110,6 +135,9 @@ impl Reading {
                     if path.starts_with("drive") { ("current", "error_a") } else { ("oil_used", "error_l") };
                 let proposed = if *proposed { ", proposed=True" } else { "" };
                 format!("Reading.{name}({value:?}, {end}={error:?}{proposed})")
+            }
+            Kind::Saving { path, pct, error_pct } => {
+                format!("<Reading of a log: {path} falls by {pct:?} %, error {error_pct:?} %>")
             }
             Kind::Any { path, value, error } => format!("Reading.number({path:?}, {value:?}, error={error:?})"),
         }
@@ -138,6 +166,7 @@ impl Reading {
                 let path = if subject.is_pair() { format!("{}.{path}", side.as_str()) } else { (*path).to_string() };
                 core::Reading::Number { path, value: *value, error: *error }
             }
+            Kind::Saving { path, pct, error_pct } => core::Reading::Saving { path, pct: *pct, error_pct: *error_pct },
             Kind::Any { path, value, error } => {
                 core::Reading::Number { path: path.clone(), value: *value, error: *error }
             }

@@ -6,6 +6,7 @@ use super::super::uncertain::{Scratch, Uncertain};
 use super::{Quantiles, Reading, TeachSettings};
 use crate::error::{Code, Error, Result};
 use crate::line::Growth;
+use crate::quantity::unit::PCT;
 use crate::quantity::{Datum, Row};
 use crate::study::calibrate::Parameter;
 use crate::study::draws::{Distribution, normal_quantile};
@@ -30,6 +31,7 @@ impl<'a> Model<'a> {
         let row = |reading: &Reading| match reading {
             Reading::Elongation { .. } => Ok(None),
             Reading::Number { path, .. } => subject.output_row(path).map(Some),
+            Reading::Saving { path, .. } => subject.output_row(&of_side(Side::Now, path)).map(Some),
         };
         if !(settings.zero_error_pct >= 0.0 && settings.zero_error_pct.is_finite()) {
             let message = "the error of the zero reading is no error: give 0 or more, in % of length";
@@ -89,7 +91,7 @@ impl<'a> Model<'a> {
             let grows = |changed: bool| {
                 let any = self.readings.iter().any(|r| match r {
                     Reading::Elongation { changed_at_h, .. } => !changed || changed_at_h.is_some(),
-                    Reading::Number { .. } => false,
+                    Reading::Number { .. } | Reading::Saving { .. } => false,
                 });
                 let side = if changed { Side::Proposed } else { Side::Now };
                 any.then(|| Growth::of(lines.line(side))).transpose()
@@ -103,7 +105,12 @@ impl<'a> Model<'a> {
                         zero + grown(now.as_ref(), proposed.as_ref(), *running_h, *changed_at_h)
                     }
                     (Reading::Number { path, .. }, Some(row)) => read(outcome.as_ref(), path, row),
-                    (Reading::Number { .. }, None) => f64::NAN,
+                    (Reading::Saving { path, .. }, Some(row)) => {
+                        let [now, proposed] =
+                            [Side::Now, Side::Proposed].map(|side| read(outcome.as_ref(), &of_side(side, path), row));
+                        PCT.from_si(1.0 - proposed / now)
+                    }
+                    (Reading::Number { .. } | Reading::Saving { .. }, None) => f64::NAN,
                 };
             }
             Ok(())
@@ -134,6 +141,11 @@ impl<'a> Model<'a> {
         };
         Ok((0..outputs.len()).map(|i| [quantiles(before, i), quantiles(after, i)]).collect())
     }
+}
+
+/// A path below the result of one line of a pair.
+fn of_side(side: Side, path: &str) -> String {
+    format!("{}.{path}", side.as_str())
 }
 
 fn read(outcome: Option<&Outcome>, path: &str, row: &Row) -> f64 {

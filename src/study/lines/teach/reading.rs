@@ -43,12 +43,23 @@ pub enum Reading {
         /// Its error.
         error: f64,
     },
+    /// By how much a number of the line as it is falls with the proposal: a change that a log has shown.
+    Saving {
+        /// Its dotted path below a line's result: `drive.current_a`, or `drive.input_power_w` for a logged power.
+        path: &'static str,
+        /// Fall (% of the number as it is).
+        pct: f64,
+        /// Its error (% of the number as it is).
+        error_pct: f64,
+    },
 }
 
 impl Reading {
     pub(super) fn observation(&self) -> Observation {
         match *self {
-            Reading::Elongation { pct, error_pct, .. } => Observation { value: pct, error: error_pct },
+            Reading::Elongation { pct, error_pct, .. } | Reading::Saving { pct, error_pct, .. } => {
+                Observation { value: pct, error: error_pct }
+            }
             Reading::Number { value, error, .. } => Observation { value, error },
         }
     }
@@ -81,10 +92,15 @@ impl Reading {
                 format!("elongation after {} running hours", show::number(*running_h))
             }
             Reading::Number { path, .. } => path.clone(),
+            Reading::Saving { path, .. } => format!("fall of {path}"),
         }
     }
 
     pub(super) fn check(&self, subject: &Subject) -> Result<()> {
+        if let (Reading::Saving { pct, .. }, false) = (self, subject.is_pair()) {
+            let message = "a change that a log has shown needs both lines: give (now, proposed)";
+            return Err(Error::new(Code::Inconsistent, "readings", message).number(*pct).unit("%"));
+        }
         let Reading::Elongation { running_h, changed_at_h, .. } = self else { return Ok(()) };
         if !(*running_h >= 0.0 && running_h.is_finite()) {
             let message = format!("a reading after {running_h} running hours is none: count them from the new chain");
