@@ -5700,7 +5700,7 @@ class Reading:
         >>> import pinfilm
         >>> demo = pinfilm.examples.current_log("oven")
         >>> reading = pinfilm.Reading.saving(demo.log().before_after(demo.changed, line=demo.line))
-        >>> pair, guesses = pinfilm.examples.pair("oven"), {"friction.track_factor": None}
+        >>> pair, guesses = pinfilm.examples.pair("oven"), {"surface.dry_friction": None}
         >>> pinfilm.calibrate(pair, [reading], guesses, n=64).spread_left[0] < 0.5
         True
         """
