@@ -47,7 +47,7 @@ pub fn turn_film(pair: &Pair, viscosity: f64, load: f64, turn: &Turn) -> Result<
 /// Reduced angle from which a thicker steady film always means a thicker mean film: a² (1/mean growth) rises with a.
 const THICKER_IS_THICKER: f64 = 3.2;
 
-/// Least reduced angle, and least load number, for which the closed form was checked.
+/// Least reduced angle, and least load number, for which the closed form was checked (docs/film-error-map.md).
 const BRIEF_ANGLE: f64 = 3.0;
 const BRIEF_LOAD: f64 = 100.0;
 
