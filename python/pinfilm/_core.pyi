@@ -6,7 +6,7 @@ from _typeshed import SupportsGetItem
 from collections.abc import Iterator, Mapping, Sequence
 from datetime import date
 from os import PathLike
-from pinfilm.typing import Column, Columns as Columns2, Correlations, Defaults, Doubts, DoubtsOut, Draws, Floats, FloatsOut, Grid, Lines, Progress, Scalar, Watcher
+from pinfilm.typing import Column, Columns as Columns2, Correlations, Defaults, Doubts, DoubtsOut, Draws, Floats, FloatsOut, Grid, Lines, Progress, Scalar
 from typing import Any, SupportsFloat, SupportsIndex, final
 
 __all__ = ["Alternative", "AvoidedUse", "BeforeAfter", "Calibration", "Caution", "Chain", "Change", "ChangePoints", "Circuit", "Cleaning", "Columns", "Comparison", "Cost", "Costs", "CurrentLog", "CusumPath", "Distribution", "Drip", "Drive", "DriveState", "Duty", "ElongationCurve", "Estimate", "Evaluation", "Event", "EveryNth", "Explanation", "Fill", "FillState", "Friction", "FrictionCurve", "Joint", "JointOrbit", "JointState", "Kinematics", "LevelChanges", "Line", "LineSetUp", "LockTime", "LogNote", "LogRow", "LogRules", "LogWatch", "LossParts", "LossRates", "Manual", "ManualInterval", "Oil", "OilCheck", "OilUse", "OperatingPoint", "OrbitEvent", "PeriodicFill", "PointsCoverage", "Proof", "PullChange", "Ranking", "Reading", "Recommendation", "Refused", "Rejection", "ReynoldsBearing", "RollerContact", "RoundLoop", "Sample", "Savings", "Sensitivity", "SetUpSheet", "Shift", "ShotRecord", "SimulatedLine", "Spray", "Straight", "Supply", "SupplyState", "Surface", "Synchronised", "Table", "Tension", "Timer", "TimerCoverage", "Turn", "TwoSprocket", "ViscosityWindow", "Warning", "WatchAlarm", "WatchReport", "WatchStep", "Wear", "WearState", "archard_volume_mm3", "articulation_angle_deg", "asperity_integral", "blank_survey", "blend_viscosity_mm2_s", "calibrate", "capstan_ratio", "centre_distance_mm", "chain_length_pitches", "chain_speed_m_per_s", "change_points", "compare", "compare_table", "conductor_resistance_ohm_per_km", "current_from_power_a", "cusum", "cv_rmse_pct", "default_uncertainty", "demand_ul_per_joint_h", "density_kg_per_m3", "discounted_payback_years", "dynamic_viscosity_mpa_s", "eccentricity_short", "effective_sample_size", "elongation_pct", "equivalent_circuit", "evaluate", "evaluate_table", "every_nth", "fill_between_shots", "formulas", "grade_limits_mm2_s", "handbook_grade", "handbook_methods", "handbook_sae_grade", "irr", "irr_roots", "irr_status", "joint_entry_time_s", "joint_orbit", "kinematic_viscosity_mm2_s", "lag1", "line_contact_film_um", "load_voltage_v", "lock_risk", "lock_time_s", "loss_rates_per_h", "manual_interval", "newey_west_se", "nmbe_pct", "npv", "oil_use", "payback_days", "payback_status", "payback_years", "penetration_time_s", "periodic_fill", "pitch_diameter_mm", "points_coverage", "power_from_current_kw", "pressure_drop_kpa", "pressure_mpa", "rank", "reached_joints", "recommend", "register", "reynolds_bearing", "roller_chain_power_kw", "rolling_resistance", "sag_tension_n", "sample", "savings_uncertainty", "sensitivity", "simulate", "single_present_value_factor", "smallest_shot_ul", "sommerfeld_short", "speed_ripple", "squeeze_time_short_s", "standards", "sweep", "three_gaps", "timer_coverage", "uniform_present_value_factor", "unlubricated_coefficient", "v100_mm2_s", "vent_time_s", "version", "viscosity_index", "viscosity_window_mpa_s", "voltage_drop_v", "watch_many"]
@@ -8828,7 +8828,7 @@ def blend_viscosity_mm2_s(v_a_mm2_s: Floats, v_b_mm2_s: Floats, fraction_a: Floa
     277.269
     """
 
-def calibrate(lines: Lines, readings: SupportsGetItem[int, Reading], uncertain: Doubts | None = None, *, outputs: SupportsGetItem[int, str] | None = None, zero_error_pct: SupportsFloat | SupportsIndex | None = None, n: SupportsIndex | None = None, seed: SupportsIndex | None = None, threads: SupportsIndex | None = None, progress: Watcher | None = None) -> Calibration:
+def calibrate(lines: Lines, readings: SupportsGetItem[int, Reading], uncertain: Doubts | None = None, *, outputs: SupportsGetItem[int, str] | None = None, zero_error_pct: SupportsFloat | SupportsIndex | None = None, n: SupportsIndex | None = None, seed: SupportsIndex | None = None, threads: SupportsIndex | None = None, progress: Progress | None = None) -> Calibration:
     """
     What readings teach about the guesses of a line, and what that changes.
 
@@ -11558,7 +11558,7 @@ def sag_tension_n(mass_kg_per_m: Floats, span_m: Floats, sag_m: Floats) -> Float
     612.92
     """
 
-def sample(lines: Lines, uncertain: Doubts | None = None, *, correlation: Correlations | None = None, n: SupportsIndex | None = None, seed: SupportsIndex | None = None, outputs: SupportsGetItem[int, str] | None = None, generator: str | None = None, threads: SupportsIndex | None = None, progress: Watcher | None = None) -> Sample:
+def sample(lines: Lines, uncertain: Doubts | None = None, *, correlation: Correlations | None = None, n: SupportsIndex | None = None, seed: SupportsIndex | None = None, outputs: SupportsGetItem[int, str] | None = None, generator: str | None = None, threads: SupportsIndex | None = None, progress: Progress | None = None) -> Sample:
     """
     Draw what is uncertain about a line or a change, evaluate every draw, and say how far the results spread.
 
@@ -11659,7 +11659,7 @@ def savings_uncertainty(quantile: Floats, cv_rmse_pct: Floats, saved_share: Floa
     0.1755
     """
 
-def sensitivity(lines: Lines, uncertain: Doubts | None = None, *, output: str | None = None, log: bool = False, correlation: Correlations | None = None, n: SupportsIndex | None = None, seed: SupportsIndex | None = None, threads: SupportsIndex | None = None, progress: Watcher | None = None) -> Sensitivity:
+def sensitivity(lines: Lines, uncertain: Doubts | None = None, *, output: str | None = None, log: bool = False, correlation: Correlations | None = None, n: SupportsIndex | None = None, seed: SupportsIndex | None = None, threads: SupportsIndex | None = None, progress: Progress | None = None) -> Sensitivity:
     """
     Which uncertain input a result hangs on: Sobol indices of first order and in total, with their confidence.
 
@@ -11968,7 +11968,7 @@ def standards() -> dict[str, list[str]]:
     Standards in the tables, with the designations of each.
     """
 
-def sweep(lines: Lines, grid: Grid, *, outputs: SupportsGetItem[int, str] | None = None, threads: SupportsIndex | None = None, progress: Watcher | None = None) -> Columns:
+def sweep(lines: Lines, grid: Grid, *, outputs: SupportsGetItem[int, str] | None = None, threads: SupportsIndex | None = None, progress: Progress | None = None) -> Columns:
     """
     Evaluate a line, or compare a pair, for every combination of the values named.
 

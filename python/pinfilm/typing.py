@@ -26,7 +26,6 @@ __all__ = [
     "Progress",
     "Quantity",
     "Scalar",
-    "Watcher",
 ]
 
 
@@ -90,9 +89,6 @@ Correlations: TypeAlias = Mapping[tuple[str, str], float] | Sequence[Sequence[fl
 
 Grid: TypeAlias = Mapping[str, Sequence[Any] | Array]
 """Values by dotted path."""
-
-Watcher: TypeAlias = Callable[[int, int], object]
-"""Called with the steps done and all steps of a long calculation."""
 
 Column: TypeAlias = NDArray[Any]
 """A column of numbers or words."""

@@ -4,7 +4,7 @@
 
 use super::{Evaluation, Line};
 use crate::error::{Error, Given};
-use crate::quantity::{Field, Row, Value, show};
+use crate::quantity::{Field, Row, Value, registered, row_of, show};
 
 /// What a room calls a quantity, and its path; of several paths the first that the survey gives.
 const NAMES: &[(&str, &[&str])] = &[
@@ -125,21 +125,10 @@ fn rows<T: Field>() -> Vec<(String, &'static Row)> {
 
 /// Whether a path is that of a quantity, or of a group of them.
 fn holds<T: Field>(path: &str) -> bool {
-    let plain = plain(path);
+    let plain = registered(path);
     rows::<T>()
         .iter()
         .any(|(known, _)| known.strip_prefix(&plain).is_some_and(|rest| rest.is_empty() || rest.starts_with('.')))
-}
-
-/// A path without the numbers of list items.
-fn plain(path: &str) -> String {
-    path.split('.').filter(|step| step.parse::<usize>().is_err()).collect::<Vec<_>>().join(".")
-}
-
-/// The row of a dotted path, whatever the numbers of list items in it.
-fn row_of<T: Field>(path: &str) -> Option<&'static Row> {
-    let plain = plain(path);
-    rows::<T>().into_iter().find(|(known, _)| *known == plain).map(|(_, row)| row)
 }
 
 #[cfg(test)]

@@ -1,81 +1,114 @@
-//! Long calls: computed beside Python, which stays free to show progress, to run other threads and to be interrupted.
+//! Long calls: others may use Python meanwhile, progress is told, and Ctrl-C stops them.
 
 use crate::error::{Code, Error, Result};
-use crate::study::Progress;
-use pyo3::exceptions::PyRuntimeError;
+use crate::study::{Progress, workers};
+use pyo3::exceptions::PyTypeError;
 use pyo3::prelude::*;
 use std::sync::atomic::{AtomicBool, AtomicUsize, Ordering};
+use std::sync::{Condvar, Mutex};
 use std::time::Duration;
 
-/// How often Python is asked whether to go on, and told how far it is.
-const ASK_EVERY: Duration = Duration::from_millis(50);
+/// Time between two looks at signals and words to the watcher.
+const BEAT: Duration = Duration::from_millis(50);
 
-/// The progress callback, as Python gives it; its type is written by hand.
-pub struct Callback<'py>(Bound<'py, PyAny>);
+/// Who is told how far a calculation is.
+pub struct Watcher<'py>(pub Option<Bound<'py, PyAny>>);
 
-impl<'a, 'py> FromPyObject<'a, 'py> for Callback<'py> {
+impl<'a, 'py> FromPyObject<'a, 'py> for Watcher<'py> {
     type Error = PyErr;
     #[cfg(feature = "stubs")]
     const INPUT_TYPE: pyo3::inspect::PyStaticExpr = pyo3::type_hint_identifier!("pinfilm.typing", "Progress");
     fn extract(object: Borrowed<'a, 'py, PyAny>) -> PyResult<Self> {
-        Ok(Callback(object.to_owned()))
+        if object.is_none() {
+            return Ok(Watcher(None));
+        }
+        if !object.is_callable() {
+            return Err(PyTypeError::new_err(
+                "progress is called with the steps done and all steps: give a function of two",
+            ));
+        }
+        Ok(Watcher(Some(object.to_owned())))
     }
 }
 
-/// Runs `compute` in a thread of its own, on a pool of `threads`, while this one listens to signals and calls `progress`
-/// with how many of how many are done. An exception in either, or Ctrl-C, stops the computation and is raised.
+/// What worker and caller tell each other.
+#[derive(Default)]
+struct Between {
+    done: AtomicUsize,
+    all: AtomicUsize,
+    stop: AtomicBool,
+    finished: Mutex<bool>,
+    bell: Condvar,
+}
+
+impl Between {
+    /// Waits for the end, at most a beat; whether it has come.
+    fn wait(&self) -> bool {
+        let Ok(finished) = self.finished.lock() else { return true };
+        self.bell.wait_timeout_while(finished, BEAT, |finished| !*finished).map_or(true, |(finished, _)| *finished)
+    }
+
+    fn ring(&self) {
+        if let Ok(mut finished) = self.finished.lock() {
+            *finished = true;
+        }
+        self.bell.notify_all();
+    }
+
+    fn tell(&self, watcher: &Watcher<'_>) -> PyResult<()> {
+        let (done, all) = (self.done.load(Ordering::Relaxed), self.all.load(Ordering::Relaxed));
+        if let (Watcher(Some(watcher)), true) = (watcher, all > 0) {
+            watcher.call1((done, all))?;
+        }
+        Ok(())
+    }
+}
+
+/// Runs `work` on `threads` threads of its own (all of the machine if none are named) without holding Python.
+///
+/// The calling thread looks at signals and tells the watcher some twenty times a second; an exception there, Ctrl-C
+/// among them, stops the work at its next word and is raised.
 pub fn long<T: Send>(
     py: Python<'_>,
-    threads: Option<usize>,
-    progress: Option<Callback<'_>>,
-    compute: impl FnOnce(&mut Progress<'_>) -> Result<T> + Send,
+    threads: Option<i64>,
+    watcher: &Watcher<'_>,
+    work: impl FnOnce(&mut Progress<'_>) -> Result<T> + Send,
 ) -> PyResult<T> {
-    if threads == Some(0) {
-        let message = "threads = 0 computes nothing: give 1 or more, or leave it out for all cores";
-        return Err(Error::new(Code::OutOfRange, "threads", message).number(0.0).limit("at least 1").into());
-    }
-    let pool = rayon::ThreadPoolBuilder::new()
-        .num_threads(threads.unwrap_or(0))
-        .build()
-        .map_err(|error| PyRuntimeError::new_err(error.to_string()))?;
-    let progress = progress.map(|callback| callback.0.unbind());
-    let (done, all, stop) = (AtomicUsize::new(0), AtomicUsize::new(0), AtomicBool::new(false));
-    let tell = |progress: &Option<Py<PyAny>>| -> PyResult<()> {
-        Python::attach(|py| {
-            py.check_signals()?;
-            if let (Some(callback), 1..) = (progress, all.load(Ordering::Relaxed)) {
-                callback.call1(py, (done.load(Ordering::Relaxed), all.load(Ordering::Relaxed)))?;
-            }
-            Ok(())
-        })
+    let pool = workers(threads)?;
+    let between = Between::default();
+    let run = || {
+        let mut word = |done, all| {
+            between.done.store(done, Ordering::Relaxed);
+            between.all.store(all, Ordering::Relaxed);
+            !between.stop.load(Ordering::Relaxed)
+        };
+        let found = match pool {
+            Some(pool) => pool.install(|| work(&mut word)),
+            None => work(&mut word),
+        };
+        between.ring();
+        found
     };
-    let listener = std::thread::current();
-    py.detach(|| {
-        std::thread::scope(|scope| {
-            let worker = scope.spawn(|| {
-                let found = pool.install(|| {
-                    compute(&mut |so_far, of| {
-                        done.store(so_far, Ordering::Relaxed);
-                        all.store(of, Ordering::Relaxed);
-                        !stop.load(Ordering::Relaxed)
-                    })
-                });
-                listener.unpark();
-                found
-            });
-            let mut heard: PyResult<()> = Ok(());
-            while !worker.is_finished() {
-                std::thread::park_timeout(ASK_EVERY);
-                if heard.is_ok() && !worker.is_finished() {
-                    heard = tell(&progress);
-                    stop.store(heard.is_err(), Ordering::Relaxed);
-                }
+    let (found, raised) = std::thread::scope(|scope| {
+        let worker = scope.spawn(run);
+        let mut raised = None;
+        while !py.detach(|| between.wait() || worker.is_finished()) {
+            let looked =
+                if raised.is_none() { py.check_signals().and_then(|()| between.tell(watcher)) } else { Ok(()) };
+            if let Err(exception) = looked {
+                between.stop.store(true, Ordering::Relaxed);
+                raised = Some(exception);
             }
-            let found = worker.join().unwrap_or_else(|panic| std::panic::resume_unwind(panic));
-            heard?;
-            let found = found?;
-            tell(&progress)?;
-            Ok(found)
-        })
-    })
+        }
+        (py.detach(|| worker.join()), raised)
+    });
+    if let Some(exception) = raised {
+        return Err(exception);
+    }
+    py.check_signals()?;
+    let lost =
+        || Error::new(Code::NotConverged, "threads", "a thread of this calculation was lost: please report the line");
+    let found = found.map_err(|_| lost())??;
+    between.tell(watcher)?;
+    Ok(found)
 }

@@ -80,15 +80,6 @@ fn built<T: Noun>(fields: Vec<(&'static str, Option<Bound<'_, PyAny>>)>) -> PyRe
     Ok(T::from_tree(&Value::Table(entries).into())?)
 }
 
-/// The row of a dotted path below a noun, to know the unit of a quantity put there.
-fn row_of<T: Noun>(path: &str) -> Option<&'static crate::quantity::Row> {
-    let plain: Vec<&str> = path.split('.').filter(|step| step.parse::<usize>().is_err()).collect();
-    let plain = plain.join(".");
-    let mut rows = Vec::new();
-    T::register(String::new(), &crate::quantity::Row::BLANK, &mut rows);
-    rows.into_iter().find(|(known, _)| *known == plain).map(|(_, row)| row)
-}
-
 /// The changes of a `replace` call: keywords, and a mapping of dotted paths.
 pub fn changes<T: Noun>(
     paths: Option<Bound<'_, PyAny>>,
@@ -104,7 +95,7 @@ pub fn changes<T: Noun>(
     for dict in [paths, keywords].into_iter().flatten() {
         for (path, value) in dict.iter() {
             let path: String = path.extract().map_err(|_| PyTypeError::new_err("the paths of a change are text"))?;
-            let tree = to_tree(&value, &path, row_of::<T>(&path))?;
+            let tree = to_tree(&value, &path, crate::quantity::row_of::<T>(&path))?;
             changes.push((path, tree));
         }
     }

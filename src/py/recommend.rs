@@ -1,7 +1,7 @@
 //! `recommend` and `simulate`: lists from Python to the choices of the core.
 
 use super::border::{Given, magnitude, to_tree};
-use super::long::{Callback, long};
+use super::long::{Watcher, long};
 use super::nouns::classes;
 use crate::error::{Code, Error};
 use crate::lubrication::Lubrication;
@@ -160,8 +160,8 @@ pub fn recommend(
     most_outlet_use: Option<f64>,
     keep: Option<usize>,
     all_rejections: bool,
-    threads: Option<usize>,
-    progress: Option<Callback<'_>>,
+    threads: Option<i64>,
+    progress: Option<Watcher<'_>>,
 ) -> PyResult<classes::Recommendation> {
     let usual = Limits::default();
     let choices = Choices {
@@ -186,7 +186,9 @@ pub fn recommend(
         keep,
         all_rejections,
     };
-    let found = long(py, threads, progress, |report| crate::study::recommend(&line.0, &choices, report))?;
+    let found = long(py, threads, &progress.unwrap_or(Watcher(None)), |report| {
+        crate::study::recommend(&line.0, &choices, report)
+    })?;
     Ok(classes::Recommendation(found))
 }
 
@@ -243,8 +245,8 @@ pub fn simulate(
     weeks: Option<f64>,
     phase_min: Option<Given<'_, f64>>,
     counter_reset: bool,
-    threads: Option<usize>,
-    progress: Option<Callback<'_>>,
+    threads: Option<i64>,
+    progress: Option<Watcher<'_>>,
 ) -> PyResult<classes::SimulatedLine> {
     let options = SimulateOptions {
         shifts: listed(shifts, &argument("shifts", "a shift", &unit::WORD))?,
@@ -253,7 +255,9 @@ pub fn simulate(
             .unwrap_or_default(),
         counter_reset,
     };
-    let found = long(py, threads, progress, |report| crate::study::simulate(&line.0, &options, report))?;
+    let found = long(py, threads, &progress.unwrap_or(Watcher(None)), |report| {
+        crate::study::simulate(&line.0, &options, report)
+    })?;
     Ok(classes::SimulatedLine(found))
 }
 

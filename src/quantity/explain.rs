@@ -2,7 +2,7 @@
 
 use super::show::{self, escaped};
 use super::tree::{Tree, Value};
-use super::{Noun, Row, nearest};
+use super::{Noun, Row, nearest, registered};
 use crate::error::{Code, Error, Result};
 
 /// A number that was put into a formula.
@@ -104,14 +104,9 @@ struct Known<'a> {
     rows: &'a [(String, &'static Row)],
 }
 
-/// A path without the numbers of list items.
-fn plain(path: &str) -> String {
-    path.split('.').filter(|step| step.parse::<usize>().is_err()).collect::<Vec<_>>().join(".")
-}
-
 impl Known<'_> {
     fn row(&self, path: &str) -> Option<&'static Row> {
-        let plain = plain(path);
+        let plain = registered(path);
         self.rows.iter().find(|(known, _)| *known == plain).map(|(_, row)| *row)
     }
 

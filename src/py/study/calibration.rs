@@ -1,9 +1,9 @@
 //! `calibrate`.
 
 use super::columns::{Columns, Foreign, Gathered};
-use super::given::{Doubts, Lines, Watcher, uncertain};
-use super::long::long;
+use super::given::{Doubts, Lines, uncertain};
 use super::reading::Reading;
+use crate::py::long::{Watcher, long};
 use crate::quantity::show;
 use crate::study::{self as core, Quantiles, TeachSettings, headlines, learnable};
 use numpy::PyArray1;

@@ -36,26 +36,6 @@ hinted! {
     Grid as "Grid";
 }
 
-/// Who is told how far a calculation is.
-pub struct Watcher<'py>(pub Option<Bound<'py, PyAny>>);
-
-impl<'a, 'py> FromPyObject<'a, 'py> for Watcher<'py> {
-    type Error = PyErr;
-    #[cfg(feature = "stubs")]
-    const INPUT_TYPE: pyo3::inspect::PyStaticExpr = pyo3::type_hint_identifier!("pinfilm.typing", "Watcher");
-    fn extract(object: Borrowed<'a, 'py, PyAny>) -> PyResult<Self> {
-        if object.is_none() {
-            return Ok(Watcher(None));
-        }
-        if !object.is_callable() {
-            return Err(PyTypeError::new_err(
-                "progress is called with the steps done and all steps: give a function of two",
-            ));
-        }
-        Ok(Watcher(Some(object.to_owned())))
-    }
-}
-
 impl Lines<'_> {
     /// As a subject of studies.
     pub fn subject(&self) -> PyResult<Subject> {

@@ -1,8 +1,8 @@
 //! `sweep`.
 
 use super::columns::{Columns, Gathered};
-use super::given::{Grid, Lines, Watcher, axes};
-use super::long::long;
+use super::given::{Grid, Lines, axes};
+use crate::py::long::{Watcher, long};
 use crate::quantity::Value;
 use crate::study::{self as core, Column, Subject};
 use pyo3::prelude::*;

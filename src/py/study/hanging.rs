@@ -1,9 +1,9 @@
 //! `sensitivity`.
 
 use super::columns::{Columns, Gathered};
-use super::given::{Correlations, Doubts, Lines, Watcher, uncertain};
-use super::long::long;
+use super::given::{Correlations, Doubts, Lines, uncertain};
 use super::sampling::doubts_table;
+use crate::py::long::{Watcher, long};
 use crate::quantity::show;
 use crate::study::{self as core, Estimate, NETS, SampleSettings, Uncertain, headlines};
 use pyo3::prelude::*;

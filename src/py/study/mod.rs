@@ -6,7 +6,6 @@ mod distribution;
 mod given;
 mod grid;
 mod hanging;
-mod long;
 mod reading;
 mod sampling;
 

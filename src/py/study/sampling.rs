@@ -2,8 +2,8 @@
 
 use super::columns::{Array, Columns, Foreign, Gathered};
 use super::distribution::Distribution;
-use super::given::{Correlations, Doubts, Lines, Watcher, uncertain};
-use super::long::long;
+use super::given::{Correlations, Doubts, Lines, uncertain};
+use crate::py::long::{Watcher, long};
 use crate::quantity::show;
 use crate::study::{self as core, Doubt, Generator, NETS, SampleSettings, Side, Uncertain, headlines};
 use numpy::PyArray1;
