@@ -7,6 +7,7 @@
 mod dormand_prince;
 mod film_force;
 
+use super::film::{Eccentricity, finite_over_short};
 use crate::error::{Code, Error, Result};
 use film_force::Place;
 
@@ -62,7 +63,7 @@ impl PinPlace {
 
     /// As the film sees it; a pin in the middle has any angle.
     fn place(self) -> Place {
-        let radius = self.radius();
+        let radius = (self.x * self.x + self.y * self.y).sqrt();
         let (cosine, sine) = if radius > 1e-9 { (self.x / radius, self.y / radius) } else { (1.0, 0.0) };
         Place { radius, sine, cosine }
     }
@@ -201,14 +202,16 @@ fn returning(
 
 /// One rest or turn.
 fn pass(start: PinPlace, segment: Segment, length_to_diameter: Option<f64>) -> Result<SegmentFilm> {
-    let mut direction = 0.0;
+    let mut last = None;
+    let length_squared = length_to_diameter.map(|ratio| ratio * ratio);
     let whirl = 0.5 * segment.angular_speed;
     let share = if segment.duration > 0.0 { 1.0 / segment.duration } else { 0.0 };
     let [x, y, mean] = dormand_prince::travel([start.x, start.y, 0.0], segment.duration, allowed, |&[x, y, _]| {
         let place = PinPlace { x, y }.place();
-        let stiffer = length_to_diameter.map_or(1.0, |ratio| film_force::length_factor(place.radius, ratio));
+        // The closure of the wedge; in pure squeeze it comes out 10 to 39 % too stiff.
+        let stiffer = length_squared.map_or(1.0, |l2| finite_over_short(Eccentricity::from_closeness(place.radius), l2));
         let pace = (1.0 + place.radius) / (segment.squeeze_time * stiffer);
-        let moving = film_force::velocity(place, &mut direction);
+        let moving = film_force::velocity(place, &mut last);
         let outward = moving.outward * pace * (1.0 + place.radius);
         let round = moving.across * pace + place.radius * whirl;
         [

@@ -69,6 +69,15 @@ pub fn finite_bearing_load(eccentricity: Eccentricity, length_to_diameter: f64) 
     steady_load(eccentricity.closeness(), length_to_diameter * length_to_diameter).0.exp()
 }
 
+/// How much less a bearing of finite length carries than a short one of its eccentricity, 0 to 1.
+///
+/// The closure of [`finite_bearing_load`] over its short limit, written without the logarithm of the load.
+pub(in crate::joint) fn finite_over_short(eccentricity: Eccentricity, length_to_diameter_squared: f64) -> f64 {
+    let short = 4.0 * length_to_diameter_squared * short_bearing_load(eccentricity);
+    let long = LONG * long_bearing_load(eccentricity);
+    (1.0 + (short / long).powf(EXPONENT)).powf(-1.0 / EXPONENT)
+}
+
 /// Eccentricity of a steadily turning bearing of finite length under the load number W c²/(η ω R³ L), > 0.
 ///
 /// Inverse of [`finite_bearing_load`].
@@ -160,6 +169,13 @@ mod tests {
         }
 
         #[test]
+        fn share_of_the_short_bearing_is_that_of_the_loads(log_q in -20.0..40.0_f64, ld in 0.2..10.0_f64) {
+            let at = Eccentricity::from_closeness(log_q.exp());
+            let share = finite_bearing_load(at, ld) / (4.0 * ld * ld * short_bearing_load(at));
+            prop_assert!(close(finite_over_short(at, ld * ld), share, 1e-12));
+        }
+
+        #[test]
         fn bounds_bound(log_q in -12.0..30.0_f64, ld in 0.2..10.0_f64) {
             let at = Eccentricity::from_closeness(log_q.exp());
             let load = finite_bearing_load(at, ld);
@@ -167,6 +183,16 @@ mod tests {
             prop_assert!(steady_at_least(load) <= at.closeness());
             prop_assert!(squeezed_at_least(finite_squeeze_time(at, ld)) <= at.closeness() * (1.0 + 1e-12));
         }
+    }
+
+    #[test]
+    fn share_of_the_short_bearing_tends_to_one_and_to_the_long_bearing() {
+        let at = Eccentricity::from_closeness(1.0);
+        assert!((finite_over_short(at, 1e-6) - 1.0).abs() < 1e-4);
+        let (e, o): (f64, f64) = (0.5, 0.75);
+        let long = 6.0 * e * (PI * PI * o + 4.0 * e * e).sqrt() / ((2.0 + e * e) * o);
+        let short = 4.0 * 50.0 * 50.0 * e / (4.0 * o * o) * (PI * PI * o + 16.0 * e * e).sqrt();
+        assert!((finite_over_short(at, 2500.0) / (1.17 * long / short) - 1.0).abs() < 0.005);
     }
 
     #[test]
