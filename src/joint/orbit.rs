@@ -7,7 +7,7 @@
 mod dormand_prince;
 mod film_force;
 
-use super::film::{Eccentricity, finite_over_short};
+use super::film::{Eccentricity, short_over_finite};
 use crate::error::{Code, Error, Result};
 use film_force::Place;
 
@@ -57,15 +57,14 @@ impl PinPlace {
         self.y.atan2(self.x)
     }
 
-    fn radius(self) -> f64 {
-        self.x.hypot(self.y)
+    /// Whether the pin is at `other`, within what a time step may be wrong by.
+    fn is_at(self, other: PinPlace) -> bool {
+        let [x, y, _] = allowed(&[other.x, other.y, 0.0]);
+        (self.x - other.x).abs() < x && (self.y - other.y).abs() < y
     }
 
-    /// As the film sees it; a pin in the middle has any angle.
-    fn place(self) -> Place {
-        let radius = (self.x * self.x + self.y * self.y).sqrt();
-        let (cosine, sine) = if radius > 1e-9 { (self.x / radius, self.y / radius) } else { (1.0, 0.0) };
-        Place { radius, sine, cosine }
+    fn radius(self) -> f64 {
+        self.x.hypot(self.y)
     }
 }
 
@@ -114,20 +113,13 @@ pub fn squeeze_time(viscosity: f64, radius: f64, length: f64, load: f64, radial_
 /// stands (which overstates the film of chain joints many times).
 /// Source: mobility method, Booker 1965, with the exact half film; closure of our own for the length.
 pub fn travel(start: PinPlace, segments: &[Segment], length_to_diameter: Option<f64>) -> Result<Vec<SegmentFilm>> {
-    let mut here = start;
-    segments
-        .iter()
-        .map(|segment| {
-            let film = pass(here, *segment, length_to_diameter)?;
-            here = film.end;
-            Ok(film)
-        })
-        .collect()
+    follow(start, segments, &[], length_to_diameter)
 }
 
 /// The orbit that a joint settles on when `segments` repeat for ever; arguments as for [`travel`].
 ///
-/// Circuit after circuit, from a squeezed film: a loaded joint forgets its start within a few. Where each circuit only
+/// Circuit after circuit, from a squeezed film: a loaded joint forgets its start within a few, and a circuit that comes
+/// upon the path of the one before is not followed any further. Where each circuit only
 /// brings it a little nearer (light loads, thick oil), Newton steps find the start that comes back to itself.
 ///
 /// ```
@@ -140,11 +132,24 @@ pub fn travel(start: PinPlace, segments: &[Segment], length_to_diameter: Option<
 /// # Ok::<(), pinfilm::Error>(())
 /// ```
 pub fn periodic_orbit(segments: &[Segment], length_to_diameter: Option<f64>) -> Result<Orbit> {
+    // A circuit that begins with its longest squeeze forgets where the search began by the end of its first turn.
+    let squeezed = |segment: &Segment| segment.duration / segment.squeeze_time;
+    let longest = (0..segments.len()).max_by(|&a, &b| squeezed(&segments[a]).total_cmp(&squeezed(&segments[b])));
+    let first = longest.unwrap_or(0);
+    let circuit = [&segments[first..], &segments[..first]].concat();
+    let mut orbit = settled(&circuit, length_to_diameter)?;
+    orbit.segments.rotate_right(first);
+    Ok(orbit)
+}
+
+/// The orbit through `segments` in their order.
+fn settled(segments: &[Segment], length_to_diameter: Option<f64>) -> Result<Orbit> {
     let mut start = PinPlace { x: SQUEEZED, y: 0.0 };
     let (mut circuits, mut patience) = (0, PATIENCE);
     let mut leap: Option<Leap> = None;
+    let mut films = Vec::new();
     while circuits < MOST_CIRCUITS {
-        let films = travel(start, segments, length_to_diameter)?;
+        films = follow(start, segments, &films, length_to_diameter)?;
         circuits += 1;
         let end = films.last().map_or(start, |film| film.end);
         let change = (end.x - start.x).hypot(end.y - start.y) / (1.0 + end.radius());
@@ -168,6 +173,29 @@ pub fn periodic_orbit(segments: &[Segment], length_to_diameter: Option<f64>) -> 
         format!("the pin does not settle on a repeating path within {MOST_CIRCUITS} circuits: the load is too light to squeeze out the film"),
     )
     .limit(format!("at most {MOST_CIRCUITS} circuits")))
+}
+
+/// As [`travel`], but from where the pin is at the place that it had in an `earlier` circuit, its film is that one's.
+///
+/// The same place, as far as time steps can tell, has the same future: the pin has forgotten how it began.
+fn follow(
+    start: PinPlace,
+    segments: &[Segment],
+    earlier: &[SegmentFilm],
+    length_to_diameter: Option<f64>,
+) -> Result<Vec<SegmentFilm>> {
+    let mut films: Vec<SegmentFilm> = Vec::with_capacity(segments.len());
+    let mut here = start;
+    for (at, segment) in segments.iter().enumerate() {
+        if earlier.get(at).is_some_and(|film| here.is_at(film.start)) {
+            films.extend_from_slice(&earlier[at..]);
+            break;
+        }
+        let film = pass(here, *segment, length_to_diameter)?;
+        here = film.end;
+        films.push(film);
+    }
+    Ok(films)
 }
 
 /// Where a Newton step began: the end of the circuit before it, and the change over that circuit.
@@ -206,18 +234,19 @@ fn pass(start: PinPlace, segment: Segment, length_to_diameter: Option<f64>) -> R
     let length_squared = length_to_diameter.map(|ratio| ratio * ratio);
     let whirl = 0.5 * segment.angular_speed;
     let share = if segment.duration > 0.0 { 1.0 / segment.duration } else { 0.0 };
+    let rate = 1.0 / segment.squeeze_time;
     let [x, y, mean] = dormand_prince::travel([start.x, start.y, 0.0], segment.duration, allowed, |&[x, y, _]| {
-        let place = PinPlace { x, y }.place();
+        let place = Place::new(x, y);
         // The closure of the wedge; in pure squeeze it comes out 10 to 39 % too stiff.
-        let stiffer = length_squared.map_or(1.0, |l2| finite_over_short(Eccentricity::from_closeness(place.radius), l2));
-        let pace = (1.0 + place.radius) / (segment.squeeze_time * stiffer);
+        let softer = length_squared.map_or(1.0, |l2| short_over_finite(Eccentricity::from_closeness(place.radius), l2));
+        let pace = (1.0 + place.radius) * rate * softer;
         let moving = film_force::velocity(place, &mut last);
         let outward = moving.outward * pace * (1.0 + place.radius);
         let round = moving.across * pace + place.radius * whirl;
         [
             outward * place.cosine - round * place.sine,
             outward * place.sine + round * place.cosine,
-            share / (1.0 + place.radius),
+            share * place.film_ratio,
         ]
     })?;
     let end = PinPlace { x, y };

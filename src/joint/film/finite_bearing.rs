@@ -69,13 +69,20 @@ pub fn finite_bearing_load(eccentricity: Eccentricity, length_to_diameter: f64) 
     steady_load(eccentricity.closeness(), length_to_diameter * length_to_diameter).0.exp()
 }
 
-/// How much less a bearing of finite length carries than a short one of its eccentricity, 0 to 1.
+/// How many times more a short bearing carries than one of finite length at its eccentricity, 1 or more.
 ///
-/// The closure of [`finite_bearing_load`] over its short limit, written without the logarithm of the load.
-pub(in crate::joint) fn finite_over_short(eccentricity: Eccentricity, length_to_diameter_squared: f64) -> f64 {
+/// The short limit over the closure of [`finite_bearing_load`], written without logarithms of loads.
+pub(in crate::joint) fn short_over_finite(eccentricity: Eccentricity, length_to_diameter_squared: f64) -> f64 {
     let short = 4.0 * length_to_diameter_squared * short_bearing_load(eccentricity);
-    let long = LONG * long_bearing_load(eccentricity);
-    (1.0 + (short / long).powf(EXPONENT)).powf(-1.0 / EXPONENT)
+    let ratio = short / (LONG * long_bearing_load(eccentricity));
+    let (power, root) = (ratio.powf(EXPONENT), 1.0 / EXPONENT);
+    if power < 1e3 {
+        return (1.0 + power).powf(root);
+    }
+    // Near contact the long limit all but decides; four terms of the binomial series of (1 + rest)^root are exact.
+    let rest = 1.0 / power;
+    let series = (root - 2.0) / 3.0 * rest * (1.0 + (root - 3.0) / 4.0 * rest);
+    ratio * (1.0 + root * rest * (1.0 + (root - 1.0) / 2.0 * rest * (1.0 + series)))
 }
 
 /// Eccentricity of a steadily turning bearing of finite length under the load number W c²/(η ω R³ L), > 0.
@@ -172,7 +179,7 @@ mod tests {
         fn share_of_the_short_bearing_is_that_of_the_loads(log_q in -20.0..40.0_f64, ld in 0.2..10.0_f64) {
             let at = Eccentricity::from_closeness(log_q.exp());
             let share = finite_bearing_load(at, ld) / (4.0 * ld * ld * short_bearing_load(at));
-            prop_assert!(close(finite_over_short(at, ld * ld), share, 1e-12));
+            prop_assert!(close(1.0 / short_over_finite(at, ld * ld), share, 1e-12));
         }
 
         #[test]
@@ -188,11 +195,11 @@ mod tests {
     #[test]
     fn share_of_the_short_bearing_tends_to_one_and_to_the_long_bearing() {
         let at = Eccentricity::from_closeness(1.0);
-        assert!((finite_over_short(at, 1e-6) - 1.0).abs() < 1e-4);
+        assert!((short_over_finite(at, 1e-6) - 1.0).abs() < 1e-4);
         let (e, o): (f64, f64) = (0.5, 0.75);
         let long = 6.0 * e * (PI * PI * o + 4.0 * e * e).sqrt() / ((2.0 + e * e) * o);
         let short = 4.0 * 50.0 * 50.0 * e / (4.0 * o * o) * (PI * PI * o + 16.0 * e * e).sqrt();
-        assert!((finite_over_short(at, 2500.0) / (1.17 * long / short) - 1.0).abs() < 0.005);
+        assert!((short_over_finite(at, 2500.0) * (1.17 * long / short) - 1.0).abs() < 0.005);
     }
 
     #[test]

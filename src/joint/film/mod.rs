@@ -14,7 +14,7 @@ mod short_bearing;
 
 pub(super) use articulation::{Rigid, RigidJoint};
 pub use articulation::{TurnFilm, turn_film};
-pub(super) use finite_bearing::finite_over_short;
+pub(super) use finite_bearing::short_over_finite;
 pub use finite_bearing::{
     finite_bearing_eccentricity, finite_bearing_load, finite_squeeze_eccentricity, finite_squeeze_time,
 };

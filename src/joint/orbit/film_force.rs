@@ -14,13 +14,28 @@ pub(super) struct Velocity {
     pub across: f64,
 }
 
-/// The pin's place as the film sees it: `radius` = e/(1−e) (never e itself near 1) and the angle φ from the load line
-/// to the line of centres, by its sine and cosine.
+/// The pin's place as the film sees it: `radius` = e/(1−e) (never e itself near 1), the smallest film ratio 1−e, and the
+/// angle φ from the load line to the line of centres, by its sine and cosine.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub(super) struct Place {
     pub radius: f64,
+    pub film_ratio: f64,
     pub sine: f64,
     pub cosine: f64,
+}
+
+impl Place {
+    /// A pin in the middle has any angle.
+    pub fn new(x: f64, y: f64) -> Place {
+        let radius = (x * x + y * y).sqrt();
+        let (cosine, sine) = if radius > 1e-9 {
+            let share = 1.0 / radius;
+            (x * share, y * share)
+        } else {
+            (1.0, 0.0)
+        };
+        Place { radius, film_ratio: 1.0 / (1.0 + radius), sine, cosine }
+    }
 }
 
 /// Velocity that the load gives a pin at `place`, from the exact integrals of the half film.
@@ -33,10 +48,9 @@ pub(super) struct Place {
 /// Source: half film (Gümbel) of the short bearing, Ocvirk 1952; mobility method, Booker 1965; closed form derived here.
 /// `last` is the arc found last, from which the search sets out where the pin has not moved far.
 pub(super) fn velocity(place: Place, last: &mut Option<Arc>) -> Velocity {
-    let Place { radius, sine, cosine } = place;
-    let closeness = 1.0 / (1.0 + radius);
-    let e = radius * closeness;
-    let root_open = (1.0 + 2.0 * radius).sqrt() * closeness; // sqrt(1 − e²)
+    let Place { radius, film_ratio, sine, cosine } = place;
+    let e = radius * film_ratio;
+    let root_open = (1.0 + 2.0 * radius).sqrt() * film_ratio; // sqrt(1 − e²)
     let film = Film { e, root_open, load: (root_open * cosine, -sine) };
     let arc = last.and_then(|last| film.follow(last)).unwrap_or_else(|| film.search());
     *last = Some(arc);
@@ -210,8 +224,12 @@ mod tests {
     use super::*;
     use proptest::prelude::*;
 
+    fn at(radius: f64, angle: f64) -> Place {
+        Place::new(radius * angle.cos(), radius * angle.sin())
+    }
+
     fn place(e: f64, angle: f64) -> Place {
-        Place { radius: e / (1.0 - e), sine: angle.sin(), cosine: angle.cos() }
+        at(e / (1.0 - e), angle)
     }
 
     /// Film force by summing the pressure of the short bearing, −cos(θ − direction) / H³ where it is positive.
@@ -260,13 +278,11 @@ mod tests {
         fn the_way_here_does_not_change_the_motion(
             exponent in -3.0..12.0f64, angle in -3.1..3.1f64, nearer in -1.0..1.0f64, turned in -1.0..1.0f64,
         ) {
-            let at = |exponent: f64, angle: f64| {
-                Place { radius: 10f64.powf(exponent), sine: angle.sin(), cosine: angle.cos() }
-            };
-            let afresh = velocity(at(exponent, angle), &mut None);
+            let here = at(10f64.powf(exponent), angle);
+            let afresh = velocity(here, &mut None);
             let mut last = None;
-            velocity(at(exponent + nearer, angle + turned), &mut last);
-            let moving = velocity(at(exponent, angle), &mut last);
+            velocity(at(10f64.powf(exponent + nearer), angle + turned), &mut last);
+            let moving = velocity(here, &mut last);
             let speed = afresh.outward.hypot(afresh.across);
             let off = (moving.outward - afresh.outward).hypot(moving.across - afresh.across);
             prop_assert!(off <= 1e-10 * speed, "{afresh:?} {moving:?}");
@@ -274,7 +290,7 @@ mod tests {
 
         #[test]
         fn motion_yields_to_the_load_up_to_contact(exponent in -3.0..10.0f64, angle in -3.1..3.1f64) {
-            let place = Place { radius: 10f64.powf(exponent), sine: angle.sin(), cosine: angle.cos() };
+            let place = at(10f64.powf(exponent), angle);
             let moving = velocity(place, &mut None);
             let work = moving.outward * angle.cos() - moving.across * angle.sin();
             prop_assert!(work > 0.0 && work.is_finite());
