@@ -75,12 +75,11 @@ pub fn finite_bearing_load(eccentricity: Eccentricity, length_to_diameter: f64) 
 pub(in crate::joint) fn short_over_finite(eccentricity: Eccentricity, length_to_diameter_squared: f64) -> f64 {
     let short = 4.0 * length_to_diameter_squared * short_bearing_load(eccentricity);
     let ratio = short / (LONG * long_bearing_load(eccentricity));
-    let (power, root) = (ratio.powf(EXPONENT), 1.0 / EXPONENT);
-    if power < 1e3 {
-        return (1.0 + power).powf(root);
+    let (rest, root) = ((-EXPONENT * ratio.ln()).exp(), 1.0 / EXPONENT);
+    if rest > 1e-3 {
+        return ratio * (1.0 + rest).powf(root);
     }
     // Near contact the long limit all but decides; four terms of the binomial series of (1 + rest)^root are exact.
-    let rest = 1.0 / power;
     let series = (root - 2.0) / 3.0 * rest * (1.0 + (root - 3.0) / 4.0 * rest);
     ratio * (1.0 + root * rest * (1.0 + (root - 1.0) / 2.0 * rest * (1.0 + series)))
 }

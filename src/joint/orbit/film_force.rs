@@ -103,10 +103,13 @@ impl Arc {
     }
 
     /// Newton's turn of the direction that brings the force to `load`, from the tangent of the angle between them.
+    ///
+    /// NaN where the angle is not acute.
     fn turn_to(&self, load: (f64, f64)) -> f64 {
         let (along, across) = self.meets(load);
         let squared = self.force_along * self.force_along + self.force_across * self.force_across;
-        -across / along * squared / (self.force_along * self.stiffness - self.force_across * self.force_across)
+        let rising = self.force_along * self.stiffness - self.force_across * self.force_across;
+        if along > 0.0 { -across * squared / (along * rising) } else { f64::NAN }
     }
 
     /// Sine and cosine of the direction turned by a small `angle`, to its third power.
@@ -152,7 +155,7 @@ impl Film {
         for step in 0..6 {
             let angle = arc.turn_to(self.load);
             // written so that NaN is not near
-            if !(angle.abs() < 0.5 * arc.half_width && arc.meets(self.load).0 > 0.0) {
+            if !(angle.abs() < 0.5 * arc.half_width) {
                 return None;
             }
             if step > 0 && angle.abs() < NEAR * arc.half_width {
