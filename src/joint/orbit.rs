@@ -289,6 +289,12 @@ mod tests {
     }
 
     #[test]
+    fn a_pin_in_the_middle_sets_out_along_its_load() {
+        let film = travel(PinPlace::new(0.0, 0.0), &[rest(0.1)], Some(2.0)).unwrap()[0];
+        assert!(film.end.x > 0.0 && film.end.y == 0.0, "{film:?}");
+    }
+
+    #[test]
     fn a_turn_the_other_way_is_the_mirror_image() {
         let turn = |angular_speed| [rest(2.0), Segment { squeeze_time: 0.7, angular_speed, duration: 1.3 }];
         let one = travel(PinPlace::new(0.4, 0.5), &turn(3.0), Some(2.0)).unwrap();

@@ -5,6 +5,9 @@ use std::f64::consts::PI;
 /// A step of the search for the direction, in half widths of the film, after which the direction is exact to about 1e-12.
 const NEAR: f64 = 1e-6;
 
+/// A pin nearer to the middle of the bush than this, as e/(1−e), is taken to be this far off, for there it has no direction.
+const MIDDLE: f64 = 1e-9;
+
 /// Velocity of the pin for a unit load, with time counted in squeeze times η R L³/(W c²).
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub(super) struct Velocity {
@@ -28,11 +31,11 @@ impl Place {
     /// A pin in the middle has any angle.
     pub fn new(x: f64, y: f64) -> Place {
         let radius = (x * x + y * y).sqrt();
-        let (cosine, sine) = if radius > 1e-9 {
+        let (radius, cosine, sine) = if radius > MIDDLE {
             let share = 1.0 / radius;
-            (x * share, y * share)
+            (radius, x * share, y * share)
         } else {
-            (1.0, 0.0)
+            (MIDDLE, 1.0, 0.0)
         };
         Place { radius, film_ratio: 1.0 / (1.0 + radius), sine, cosine }
     }
