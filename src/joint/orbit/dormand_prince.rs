@@ -53,7 +53,7 @@ pub(super) fn travel<const N: usize>(
         let scale = tolerance(&state);
         let reach = norm(&state, &scale);
         let speed = norm(&slopes[0], &scale);
-        (if reach > 0.0 && speed > 0.0 { 0.01 * reach / speed } else { 1e-6 * duration }).min(duration)
+        (if reach > 0.0 && speed > 0.0 { 0.05 * reach / speed } else { 1e-6 * duration }).min(duration)
     };
     let mut rejected = false;
     for _ in 0..MOST_STEPS {

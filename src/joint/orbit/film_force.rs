@@ -68,8 +68,10 @@ pub(super) fn velocity(place: Place, last: &mut Option<Arc>) -> Velocity {
 pub(super) struct Arc {
     sine: f64,
     cosine: f64,
-    /// Half width of the film.
+    /// Half width of the film, its sine and its cosine.
     half_width: f64,
+    sine_h: f64,
+    cosine_h: f64,
     force_along: f64,
     force_across: f64,
     /// Change of the force across the direction when the direction turns.
@@ -77,10 +79,23 @@ pub(super) struct Arc {
 }
 
 impl Arc {
-    fn new(e: f64, root_open: f64, sine: f64, cosine: f64) -> Arc {
-        let reach = e * cosine;
-        let sine_h = (sine * sine + root_open * root_open * cosine * cosine).sqrt();
-        let h = sine_h.atan2(-reach);
+    fn new(film: &Film, sine: f64, cosine: f64) -> Arc {
+        let (sine_h, cosine_h) = film.ends(sine, cosine);
+        Arc::of_half_width(film, (sine, cosine), (sine_h, cosine_h), sine_h.atan2(cosine_h))
+    }
+
+    /// The arc at the same place for a direction turned by a small `angle`.
+    fn onwards(&self, film: &Film, angle: f64) -> Arc {
+        let (sine, cosine) = self.turned(angle);
+        let (sine_h, cosine_h) = film.ends(sine, cosine);
+        // How much the half width grows, from its sine: cheaper than finding the half width afresh.
+        let grows = sine_h * self.cosine_h - cosine_h * self.sine_h;
+        let h = if grows.abs() < 0.03 { self.half_width + arcsine(grows) } else { sine_h.atan2(cosine_h) };
+        Arc::of_half_width(film, (sine, cosine), (sine_h, cosine_h), h)
+    }
+
+    fn of_half_width(film: &Film, (sine, cosine): (f64, f64), (sine_h, cosine_h): (f64, f64), h: f64) -> Arc {
+        let (reach, side) = (-cosine_h, film.e * sine);
         let (push, slip, shear) = if h < 0.3 {
             thin_arc(h)
         } else {
@@ -90,9 +105,11 @@ impl Arc {
             sine,
             cosine,
             half_width: h,
+            sine_h,
+            cosine_h,
             force_along: push,
-            force_across: -2.0 * e * sine * slip,
-            stiffness: shear + 2.0 * h * e * e * sine * sine,
+            force_across: -2.0 * side * slip,
+            stiffness: shear + 2.0 * h * side * side,
         }
     }
 
@@ -127,7 +144,8 @@ impl Arc {
     ///
     /// The force is a gradient: what turning adds to its part along is twice its part across.
     fn nudged(self, angle: f64) -> Arc {
-        let (sine, cosine) = self.turned(angle);
+        let less = 1.0 - 0.5 * angle * angle;
+        let (sine, cosine) = (self.sine * less + self.cosine * angle, self.cosine * less - self.sine * angle);
         let yielding = (self.stiffness - self.force_along) * angle;
         Arc {
             sine,
@@ -149,23 +167,33 @@ struct Film {
 }
 
 impl Film {
+    /// Sine and cosine of the half width of the film that a direction makes.
+    fn ends(&self, sine: f64, cosine: f64) -> (f64, f64) {
+        let opened = self.root_open * cosine;
+        ((sine * sine + opened * opened).sqrt(), -self.e * cosine)
+    }
+
     /// The direction that meets the load, by Newton steps from the arc of a place nearby; `None` if it is not near.
     ///
     /// The first step still takes the force of that other place, which is as good a start as any. The steps converge
     /// quadratically: the error left by the last one is about its square, in units of the half width.
     fn follow(&self, from: Arc) -> Option<Arc> {
-        let mut arc = from;
-        for step in 0..6 {
+        let far = |angle: f64, arc: &Arc| !(angle.abs() < 0.5 * arc.half_width); // NaN is far
+        let angle = from.turn_to(self.load);
+        if far(angle, &from) {
+            return None;
+        }
+        let (sine, cosine) = from.turned(angle);
+        let mut arc = Arc::new(self, sine, cosine);
+        for _ in 0..6 {
             let angle = arc.turn_to(self.load);
-            // written so that NaN is not near
-            if !(angle.abs() < 0.5 * arc.half_width) {
+            if far(angle, &arc) {
                 return None;
             }
-            if step > 0 && angle.abs() < NEAR * arc.half_width {
+            if angle.abs() < NEAR * arc.half_width {
                 return Some(arc.nudged(angle));
             }
-            let (sine, cosine) = arc.turned(angle);
-            arc = Arc::new(self.e, self.root_open, sine, cosine);
+            arc = arc.onwards(self, angle);
         }
         None
     }
@@ -202,8 +230,14 @@ impl Film {
 
     fn arc(&self, direction: f64) -> Arc {
         let (sine, cosine) = direction.sin_cos();
-        Arc::new(self.e, self.root_open, sine, cosine)
+        Arc::new(self, sine, cosine)
     }
+}
+
+/// Arc sine of a number below 0.03, by its power series: exact to rounding.
+fn arcsine(sine: f64) -> f64 {
+    let s = sine * sine;
+    sine * (1.0 + s * (1.0 / 6.0 + s * (3.0 / 40.0 + s * (5.0 / 112.0 + s * (35.0 / 1152.0)))))
 }
 
 /// (1+2ε²) h + 3 ε sin h, sin h + ε h and h + ε sin h for a small half width h, by their power series.
@@ -215,9 +249,9 @@ fn thin_arc(h: f64) -> (f64, f64, f64) {
     let (mut small, mut large) = (h, 2.0 * h);
     for n in 1..=9 {
         let order = f64::from(n);
-        let next = 2.0 * order * (2.0 * order + 1.0);
-        small *= -h * h / next;
-        large *= -4.0 * h * h / next;
+        let next = -h * h * (1.0 / (2.0 * order * (2.0 * order + 1.0)));
+        small *= next;
+        large *= 4.0 * next;
         push += (order - 1.0) * large;
         slip -= 2.0 * order * small;
         shear -= 0.5 * large;
