@@ -6,7 +6,7 @@ use std::f64::consts::PI;
 const NEAR: f64 = 1e-6;
 
 /// A pin nearer to the middle of the bush than this, as e/(1−e), is taken to be this far off, for there it has no direction.
-const MIDDLE: f64 = 1e-9;
+const MIDDLE: f64 = 1e-14;
 
 /// Velocity of the pin for a unit load, with time counted in squeeze times η R L³/(W c²).
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -221,7 +221,7 @@ impl Film {
             }
             guess += step;
             arc = self.arc(guess);
-            if step.abs() < 0.1 * NEAR {
+            if step.abs() < NEAR * arc.half_width {
                 break;
             }
         }
@@ -325,7 +325,9 @@ mod tests {
             let moving = velocity(here, &mut last);
             let speed = afresh.outward.hypot(afresh.across);
             let off = (moving.outward - afresh.outward).hypot(moving.across - afresh.across);
-            prop_assert!(off <= 1e-10 * speed, "{afresh:?} {moving:?}");
+            // Near contact, far from the load line, the film is so narrow that rounding of its direction shows.
+            let rounding = 1e-14 * here.radius.sqrt();
+            prop_assert!(off <= (1e-10 + rounding) * speed, "{afresh:?} {moving:?}");
         }
 
         #[test]
