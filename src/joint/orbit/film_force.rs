@@ -1,5 +1,6 @@
 //! How fast the oil lets a loaded pin move in its bush: the half film of a short bearing in closed form.
 
+use super::film_arc::Arc;
 use std::f64::consts::PI;
 
 /// A step of the search for the direction, in half widths of the film, after which the direction is exact to about 1e-12.
@@ -63,122 +64,24 @@ pub(super) fn velocity(place: Place, last: &mut Option<Arc>) -> Velocity {
     Velocity { outward: root_open * size * arc.cosine, across: size * arc.sine }
 }
 
-/// A direction of motion and the force of the film against it, both in scaled coordinates.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub(super) struct Arc {
-    sine: f64,
-    cosine: f64,
-    /// Half width of the film, its sine and its cosine.
-    half_width: f64,
-    sine_h: f64,
-    cosine_h: f64,
-    force_along: f64,
-    force_across: f64,
-    /// Change of the force across the direction when the direction turns.
-    stiffness: f64,
-}
-
-impl Arc {
-    fn new(film: &Film, sine: f64, cosine: f64) -> Arc {
-        let (sine_h, cosine_h) = film.ends(sine, cosine);
-        Arc::of_half_width(film, (sine, cosine), (sine_h, cosine_h), sine_h.atan2(cosine_h))
-    }
-
-    /// The arc at the same place for a direction turned by a small `angle`.
-    fn onwards(&self, film: &Film, angle: f64) -> Arc {
-        let (sine, cosine) = self.turned(angle);
-        let (sine_h, cosine_h) = film.ends(sine, cosine);
-        // How much the half width grows, from its sine: cheaper than finding the half width afresh.
-        let grows = sine_h * self.cosine_h - cosine_h * self.sine_h;
-        let h = if grows.abs() < 0.03 { self.half_width + arcsine(grows) } else { sine_h.atan2(cosine_h) };
-        Arc::of_half_width(film, (sine, cosine), (sine_h, cosine_h), h)
-    }
-
-    fn of_half_width(film: &Film, (sine, cosine): (f64, f64), (sine_h, cosine_h): (f64, f64), h: f64) -> Arc {
-        let (reach, side) = (-cosine_h, film.e * sine);
-        let (push, slip, shear) = if h < 0.3 {
-            thin_arc(h)
-        } else {
-            ((1.0 + 2.0 * reach * reach) * h + 3.0 * reach * sine_h, sine_h + reach * h, h + reach * sine_h)
-        };
-        Arc {
-            sine,
-            cosine,
-            half_width: h,
-            sine_h,
-            cosine_h,
-            force_along: push,
-            force_across: -2.0 * side * slip,
-            stiffness: shear + 2.0 * h * side * side,
-        }
-    }
-
-    /// Parts of the force along and across `load` (times the size of `load`).
-    fn meets(&self, load: (f64, f64)) -> (f64, f64) {
-        let (along, across) = (
-            self.cosine * self.force_along - self.sine * self.force_across,
-            self.sine * self.force_along + self.cosine * self.force_across,
-        );
-        (along * load.0 + across * load.1, across * load.0 - along * load.1)
-    }
-
-    /// Newton's turn of the direction that brings the force to `load`, from the tangent of the angle between them.
-    ///
-    /// NaN where the angle is not acute.
-    fn turn_to(&self, load: (f64, f64)) -> f64 {
-        let (along, across) = self.meets(load);
-        let squared = self.force_along * self.force_along + self.force_across * self.force_across;
-        let rising = self.force_along * self.stiffness - self.force_across * self.force_across;
-        if along > 0.0 { -across * squared / (along * rising) } else { f64::NAN }
-    }
-
-    /// Sine and cosine of the direction turned by a small `angle`, to its third power.
-    fn turned(&self, angle: f64) -> (f64, f64) {
-        let half = 0.5 * angle;
-        let share = 1.0 / (1.0 + half * half);
-        let (sine, cosine) = (2.0 * half * share, (1.0 - half * half) * share);
-        (self.sine * cosine + self.cosine * sine, self.cosine * cosine - self.sine * sine)
-    }
-
-    /// The arc of a direction turned by an `angle` so small that its square does not count.
-    ///
-    /// The force is a gradient: what turning adds to its part along is twice its part across.
-    fn nudged(self, angle: f64) -> Arc {
-        let less = 1.0 - 0.5 * angle * angle;
-        let (sine, cosine) = (self.sine * less + self.cosine * angle, self.cosine * less - self.sine * angle);
-        let yielding = (self.stiffness - self.force_along) * angle;
-        Arc {
-            sine,
-            cosine,
-            force_along: self.force_along + (2.0 * self.force_across + yielding) * angle,
-            force_across: self.force_across + yielding,
-            ..self
-        }
-    }
-}
-
 /// What the film of one place makes of directions of motion.
-struct Film {
-    e: f64,
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) struct Film {
+    /// Eccentricity ratio.
+    pub e: f64,
     /// sqrt(1 − e²).
-    root_open: f64,
+    pub root_open: f64,
     /// The load in scaled coordinates, along and across the line of centres.
     load: (f64, f64),
 }
 
 impl Film {
-    /// Sine and cosine of the half width of the film that a direction makes.
-    fn ends(&self, sine: f64, cosine: f64) -> (f64, f64) {
-        let opened = self.root_open * cosine;
-        ((sine * sine + opened * opened).sqrt(), -self.e * cosine)
-    }
-
     /// The direction that meets the load, by Newton steps from the arc of a place nearby; `None` if it is not near.
     ///
     /// The first step still takes the force of that other place, which is as good a start as any. The steps converge
     /// quadratically: the error left by the last one is about its square, in units of the half width.
     fn follow(&self, from: Arc) -> Option<Arc> {
-        let far = |angle: f64, arc: &Arc| !(angle.abs() < 0.5 * arc.half_width); // NaN is far
+        let far = |angle: f64, arc: &Arc| angle.is_nan() || angle.abs() >= 0.5 * arc.half_width;
         let angle = from.turn_to(self.load);
         if far(angle, &from) {
             return None;
@@ -234,31 +137,6 @@ impl Film {
     }
 }
 
-/// Arc sine of a number below 0.03, by its power series: exact to rounding.
-fn arcsine(sine: f64) -> f64 {
-    let s = sine * sine;
-    sine * (1.0 + s * (1.0 / 6.0 + s * (3.0 / 40.0 + s * (5.0 / 112.0 + s * (35.0 / 1152.0)))))
-}
-
-/// (1+2ε²) h + 3 ε sin h, sin h + ε h and h + ε sin h for a small half width h, by their power series.
-///
-/// A pin that leaves the wall has oil only in such an arc, and the closed forms cancel there to the fifth power of h.
-fn thin_arc(h: f64) -> (f64, f64, f64) {
-    let (mut push, mut slip, mut shear) = (0.0, 0.0, 0.0);
-    // Terms h^(2n+1)/(2n+1)! and (2h)^(2n+1)/(2n+1)!, signs alternating.
-    let (mut small, mut large) = (h, 2.0 * h);
-    for n in 1..=9 {
-        let order = f64::from(n);
-        let next = -h * h * (1.0 / (2.0 * order * (2.0 * order + 1.0)));
-        small *= next;
-        large *= 4.0 * next;
-        push += (order - 1.0) * large;
-        slip -= 2.0 * order * small;
-        shear -= 0.5 * large;
-    }
-    (push, slip, shear)
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -294,15 +172,6 @@ mod tests {
             assert!((moving.outward * integral - 1.0).abs() < 1e-12, "{e}");
             assert!(moving.across.abs() < 1e-12, "{e}: {}", moving.across);
         }
-    }
-
-    #[test]
-    fn series_of_a_thin_arc_meets_the_closed_form() {
-        let h: f64 = 0.3;
-        let (push, slip, shear) = thin_arc(h);
-        assert!((push / ((1.0 + 2.0 * h.cos().powi(2)) * h - 3.0 * h.cos() * h.sin()) - 1.0).abs() < 1e-11);
-        assert!((slip / (h.sin() - h * h.cos()) - 1.0).abs() < 1e-13);
-        assert!((shear / (h - h.sin() * h.cos()) - 1.0).abs() < 1e-13);
     }
 
     proptest! {
