@@ -142,8 +142,8 @@ mod tests {
 
     #[test]
     fn an_arc_found_from_another_is_the_one_found_afresh() {
-        for e in [0.1, 0.9, 0.99999] {
-            let root_open = ((1.0 - e) * (1.0 + e) as f64).sqrt();
+        for e in [0.1_f64, 0.9, 0.99999] {
+            let root_open = ((1.0 - e) * (1.0 + e)).sqrt();
             let film = Film { e, root_open, load: (1.0, 0.0) };
             for direction in [-3.0_f64, -1.6, -0.2, 0.0, 1.0, 2.9] {
                 let from = Arc::new(&film, direction.sin(), direction.cos());

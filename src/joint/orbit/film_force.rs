@@ -72,7 +72,7 @@ pub(super) struct Film {
     /// sqrt(1 − e²).
     pub root_open: f64,
     /// The load in scaled coordinates, along and across the line of centres.
-    load: (f64, f64),
+    pub load: (f64, f64),
 }
 
 impl Film {
