@@ -23,10 +23,10 @@ pub struct Orbit {
 
 /// The orbit that a joint settles on when `segments` repeat for ever; arguments as for [`travel`].
 ///
-/// Each time step is within 1e-9 of its film, the path repeats within 1e-7 of it, and it shows no more than that.
 /// Circuit after circuit, from a squeezed film: a loaded joint forgets its start within a few, and a circuit that comes
-/// upon the path of the one before is not followed any further. Where each circuit only
-/// brings it a little nearer (light loads, thick oil), Newton steps find the start that comes back to itself.
+/// upon the path of the one before is not followed any further. Where each circuit only brings it a little nearer (light
+/// loads, thick oil), Newton steps find the start that comes back to itself. Each time step is within 1e-9 of its film,
+/// and the path repeats within 1e-7.
 ///
 /// ```
 /// use pinfilm::joint::orbit::{Segment, periodic_orbit, squeeze_time};
