@@ -8,6 +8,9 @@ use pinfilm::line::{Line, computed, evaluate};
 use pinfilm::quantity::{Field, Noun, Tree};
 use std::hint::black_box;
 
+#[global_allocator]
+static ALLOCATOR: mimalloc::MiMalloc = mimalloc::MiMalloc; // as in the Python module
+
 fn line(name: &str) -> Line {
     if name.ends_with(".toml") {
         return Line::from_toml(&std::fs::read_to_string(name).unwrap()).unwrap();

@@ -6,6 +6,9 @@ use pinfilm::line::{Line, computed, evaluate};
 use pinfilm::quantity::{Noun, Tree};
 use std::hint::black_box;
 
+#[global_allocator]
+static ALLOCATOR: mimalloc::MiMalloc = mimalloc::MiMalloc; // as in the Python module
+
 fn lines() -> Vec<(String, Line)> {
     let cases: Vec<serde_json::Value> = serde_json::from_str(include_str!("../tests/data/cases-line.json")).unwrap();
     cases

@@ -51,6 +51,21 @@ pub const GAUSS_LEGENDRE_16: [(f64, f64); 8] = [
     (0.98940093499164993, 0.02715245941175409),
 ];
 
+/// The 6-point rule in the same form, exact for polynomials up to degree 11.
+///
+/// Source: Abramowitz & Stegun 1964, table 25.4.
+pub const GAUSS_LEGENDRE_6: [(f64, f64); 3] = [
+    (0.23861918608319691, 0.46791393457269105),
+    (0.66120938646626451, 0.36076157304813861),
+    (0.93246951420315203, 0.17132449237917035),
+];
+
+/// The 4-point rule in the same form, exact for polynomials up to degree 7.
+///
+/// Source: Abramowitz & Stegun 1964, table 25.4.
+pub const GAUSS_LEGENDRE_4: [(f64, f64); 2] =
+    [(0.33998104358485626, 0.65214515486254614), (0.86113631159405258, 0.34785484513745386)];
+
 /// The 8-point rule in the same form, exact for polynomials up to degree 15.
 ///
 /// Source: Abramowitz & Stegun 1964, table 25.4.

@@ -2,7 +2,7 @@
 
 use super::Regime;
 use super::friction::{boundary_friction, flash_temperature, ring_drag};
-use super::sharing::{height_ratio, share_load};
+use super::sharing::{height_ratio, share_load_near};
 use super::{Contact, Lubricant, RoughSurface};
 use crate::error::{Code, Error, Result};
 
@@ -30,6 +30,8 @@ pub struct Friction {
     pub viscous: f64,
     /// The computed coefficient was below [`LEAST_FRICTION`] and that stands in its place.
     pub at_least: bool,
+    /// From where the load sharing of a contact much like this one is searched.
+    height: f64,
 }
 
 impl Contact {
@@ -47,16 +49,28 @@ impl Contact {
     /// friction. At fill 0 exactly the dry coefficient; never below [`LEAST_FRICTION`]. Fails where asperities are
     /// flattened beyond the model, or coefficients contradict each other (oiled above dry).
     pub fn friction(&self, fill: f64, surface: &RoughSurface, lubricant: &Lubricant) -> Result<Friction> {
+        self.friction_near(None, fill, surface, lubricant)
+    }
+
+    /// As [`Contact::friction`], searched from the friction of a contact much like this one where one is known.
+    pub fn friction_near(
+        &self,
+        near: Option<&Friction>,
+        fill: f64,
+        surface: &RoughSurface,
+        lubricant: &Lubricant,
+    ) -> Result<Friction> {
         let boundary =
             boundary_friction(fill, surface.dry_friction, lubricant.boundary_friction, surface.boundary_fill);
         let lambda = self.lambda(fill, surface);
-        let (asperity_share, gap, viscous) = if self.cautions.unloaded {
-            (1.0, 0.0, 0.0)
+        let (asperity_share, gap, viscous, height) = if self.cautions.unloaded {
+            (1.0, 0.0, 0.0, 0.0)
         } else {
-            let sharing = share_load(lambda, self.arc.mean_pressure, surface.asperity_stiffness)?;
+            let (pressure, stiffness) = (self.arc.mean_pressure, surface.asperity_stiffness);
+            let (sharing, height) = share_load_near(lambda, pressure, stiffness, near.map(|near| near.height))?;
             let gap = surface.roughness * sharing.mean_gap;
             let sheared = fill * (self.strip / gap + self.ring * ring_drag(gap, self.clearance));
-            (sharing.asperity_share, gap, sheared.min(lubricant.limiting_friction))
+            (sharing.asperity_share, gap, sheared.min(lubricant.limiting_friction), height)
         };
         let computed = asperity_share * boundary + (1.0 - asperity_share) * viscous;
         if computed > surface.dry_friction * (1.0 + 1e-12) {
@@ -82,6 +96,7 @@ impl Contact {
             boundary,
             viscous,
             at_least: computed < LEAST_FRICTION,
+            height,
         })
     }
 

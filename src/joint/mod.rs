@@ -45,7 +45,7 @@ mod survey;
 
 pub use arc::{ContactArc, HARDEST_CONTACT};
 pub use asperity::{asperity_integral, asperity_stiffness, combined_roughness};
-pub use contact::{Cautions, Contact, articulating, articulating_in_full, rolling, rolling_in_full};
+pub use contact::{Cautions, Contact, articulating, articulating_in_full, articulating_near, rolling, rolling_in_full};
 pub use film::*;
 pub use friction::{REGIME_BOUNDS, boundary_friction, flash_temperature, friction_work, ring_drag, roller_friction};
 pub use mixed::{Friction, LEAST_FRICTION};

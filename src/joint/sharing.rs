@@ -24,6 +24,17 @@ pub struct Sharing {
 /// K F_5/2(H)/p + (λ/g(max(H, 0)))² = 1, g the mean gap: a thin film carries with the square of what it would fill.
 /// Source: closure of our own in the spirit of Johnson, Greenwood and Poon (1972), with Greenwood and Tripp (1970).
 pub fn share_load(lambda: f64, contact_pressure: f64, asperity_stiffness: f64) -> Result<Sharing> {
+    Ok(share_load_near(lambda, contact_pressure, asperity_stiffness, None)?.0)
+}
+
+/// As [`share_load`], searched from the height of a contact much like this one where one is known; with the height, 0
+/// where the mean planes touch.
+pub(super) fn share_load_near(
+    lambda: f64,
+    contact_pressure: f64,
+    asperity_stiffness: f64,
+    near: Option<f64>,
+) -> Result<(Sharing, f64)> {
     let pressure = contact_pressure / asperity_stiffness;
     let filled = (lambda / CLOSED_GAP) * (lambda / CLOSED_GAP);
     if DEEPEST < pressure * (1.0 - filled) {
@@ -31,14 +42,14 @@ pub fn share_load(lambda: f64, contact_pressure: f64, asperity_stiffness: f64) -
     }
     if AT_ZERO <= pressure * (1.0 - filled) {
         // the mean planes touch: the gap is that of the valleys and H need not be known
-        return Ok(Sharing { asperity_share: 1.0 - filled, mean_gap: CLOSED_GAP });
+        return Ok((Sharing { asperity_share: 1.0 - filled, mean_gap: CLOSED_GAP }, 0.0));
     }
-    let (height, pressed) = height_apart(lambda, pressure);
+    let (height, pressed) = height_apart(lambda, pressure, near);
     let (gap, _) = mean_gap(height);
     let film = (lambda / gap) * (lambda / gap);
     // either term gives the share; the smaller one has the digits
     let asperity_share = if film < 0.5 { 1.0 - film } else { pressed.min(1.0) };
-    Ok(Sharing { asperity_share, mean_gap: gap })
+    Ok((Sharing { asperity_share, mean_gap: gap }, height))
 }
 
 /// Height H of the mean planes over each other in roughnesses, negative where they overlap; as [`share_load`].
@@ -50,7 +61,7 @@ pub fn height_ratio(lambda: f64, contact_pressure: f64, asperity_stiffness: f64)
     }
     let needed = pressure * (1.0 - filled);
     if AT_ZERO > needed {
-        return Ok(height_apart(lambda, pressure).0);
+        return Ok(height_apart(lambda, pressure, None).0);
     }
     root("height of the asperities", -6.001, 0.001, 1e-13, 1e-13, |h| asperity_integral(h, 2.5).ln() - needed.ln())
 }
@@ -58,12 +69,16 @@ pub fn height_ratio(lambda: f64, contact_pressure: f64, asperity_stiffness: f64)
 /// The height H > 0 of surfaces held apart and the asperity share there.
 ///
 /// Newton on the logarithm of what both carry, which is nearly straight; each carrier alone gives a height that is too
-/// low, and the higher of the two is already close.
-fn height_apart(lambda: f64, pressure: f64) -> (f64, f64) {
-    let by_film = if lambda > CLOSED_GAP { lambda - CLOSED_GAP * CLOSED_GAP / lambda } else { 0.0 };
-    let by_asperities = height_of_log_integral(pressure.ln());
+/// low, and the higher of the two is already close; a known height `near` is closer still.
+fn height_apart(lambda: f64, pressure: f64, near: Option<f64>) -> (f64, f64) {
     let (mut low, mut high) = (0.0, 2.0 * lambda + 40.0);
-    let mut height = by_film.max(by_asperities).max(0.0);
+    let mut height = match near {
+        Some(height) if height > low && height < high => height,
+        _ => {
+            let by_film = if lambda > CLOSED_GAP { lambda - CLOSED_GAP * CLOSED_GAP / lambda } else { 0.0 };
+            by_film.max(height_of_log_integral(pressure.ln())).max(0.0)
+        }
+    };
     let mut pressed = 0.0;
     for _ in 0..100 {
         let (ln, ln_slope) = log_asperity_integral(height);
@@ -141,7 +156,9 @@ mod tests {
 
     proptest! {
         #[test]
-        fn shares_solve_the_balance(log_lambda in -12.0..6.0_f64, log_pressure in -9.0..4.0_f64) {
+        fn shares_solve_the_balance(
+            log_lambda in -12.0..6.0_f64, log_pressure in -9.0..4.0_f64, near in -2.0..2.0_f64,
+        ) {
             let (lambda, pressure) = (log_lambda.exp(), log_pressure.exp());
             let sharing = share_load(lambda, pressure, 1.0).unwrap();
             prop_assert!((0.0..=1.0).contains(&sharing.asperity_share));
@@ -151,6 +168,9 @@ mod tests {
             let pressed = asperity_integral(height, 2.5) / pressure;
             prop_assert!((pressed + (lambda / gap).powi(2) - 1.0).abs() < 1e-9);
             prop_assert!((pressed - sharing.asperity_share).abs() < 1e-9);
+            let (again, _) = share_load_near(lambda, pressure, 1.0, Some(height + near)).unwrap();
+            prop_assert!((again.asperity_share - sharing.asperity_share).abs() < 1e-11);
+            prop_assert!((again.mean_gap / sharing.mean_gap - 1.0).abs() < 1e-11);
         }
 
         #[test]

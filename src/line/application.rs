@@ -3,7 +3,7 @@
 use super::checked::Checked;
 use super::course::Course;
 use super::oiling::points;
-use crate::circuit::{SectionSi, Way};
+use crate::circuit::{SectionSi, SectionTemperature, Way};
 use crate::error::{Code, Error, Result};
 use crate::lubrication::LubricationSi;
 use crate::lubrication::coverage::every_nth;
@@ -63,6 +63,7 @@ pub(super) fn apply(
     let length = survey.si.chain.joint_length;
     let depth = if points(&survey.si.lubrication) >= 2.0 { length / 2.0 } else { length };
     let next_run = next_run(survey, course)?;
+    let round = Round::of(course);
     let let_in = |spot: Spot| -> Result<Application> {
         let temperature = temperature_at(course, spot);
         let viscosity = liquid.dynamic_viscosity(temperature)?;
@@ -83,7 +84,7 @@ pub(super) fn apply(
             entered,
         };
         if let SectionSi::Straight(_) = &survey.si.circuit.sections[spot.section] {
-            let (point, round) = judged(survey, course, &application);
+            let (point, round) = judged(survey, course, &round, &application);
             application.score = Some(point.score(&round).score);
             application.exclusions = point.exclusions(&round).into_iter().flatten().collect();
         }
@@ -103,39 +104,47 @@ pub(super) fn apply(
                 .number(section as f64)
                 .limit(format!("0 to {}", count - 1)))
         }
-        None => best(survey, let_in),
+        None => best(survey, course, &round, let_in),
     }
 }
 
 /// The best of start, middle and end of every straight, from every side that can be reached.
-fn best(survey: &Checked, let_in: impl Fn(Spot) -> Result<Application>) -> Result<Application> {
-    let mut found: Option<(Application, f64)> = None;
+///
+/// What the oil does there is the same from every side, so that each place is worked out once.
+fn best(
+    survey: &Checked,
+    course: &Course,
+    round: &Round,
+    let_in: impl Fn(Spot) -> Result<Application>,
+) -> Result<Application> {
+    let mut found: Option<(Spot, (f64, f64))> = None;
     for (section, surveyed) in survey.si.circuit.sections.iter().enumerate() {
         let SectionSi::Straight(straight) = surveyed else { continue };
+        let Some(&any) = straight.reachable_sides.first() else { continue };
+        let places = [0.0, 0.5, 1.0].map(|position| {
+            let place =
+                let_in(Spot { section, position, side: any }).ok().filter(|place| place.exclusions.is_empty())?;
+            let (point, against) = judged(survey, course, round, &place);
+            Some((place.spot, point, against))
+        });
         for &side in &straight.reachable_sides {
-            for position in [0.0, 0.5, 1.0] {
-                let Ok(candidate) = let_in(Spot { section, position, side }) else { continue };
-                if !candidate.exclusions.is_empty() {
-                    continue;
-                }
-                let score = candidate.score.unwrap_or(0.0);
-                let better = found.as_ref().is_none_or(|(best, best_score)| {
-                    (score, candidate.time_available) > (*best_score, best.time_available)
-                });
-                if better {
-                    found = Some((candidate, score));
+            for (spot, point, against) in places.iter().flatten() {
+                let rank = (Point { side, ..*point }.score(against).score, point.time_available);
+                if found.is_none_or(|(_, best)| rank > best) {
+                    found = Some((Spot { side, ..*spot }, rank));
                 }
             }
         }
     }
-    found.map(|(application, _)| application).ok_or_else(|| {
+    let nowhere = || {
         Error::new(
             Code::Inconsistent,
             "lubrication.application_section",
             "no place on this circuit may be oiled: every straight is washed, above open product, too near the flash point, \
              beside an ignition source for spray, or out of reach. Give application_section, or change what is in the way",
         )
-    })
+    };
+    let_in(found.ok_or_else(nowhere)?.0)
 }
 
 /// The chain temperature at a place (°C).
@@ -144,18 +153,28 @@ fn temperature_at(course: &Course, spot: Spot) -> f64 {
     course.temperatures.sections[spot.section].after(spot.position * duration)
 }
 
+/// Least and greatest tension (N) and temperature (°C) round the loop.
+struct Round {
+    tension: (f64, f64),
+    temperature: (f64, f64),
+}
+
+impl Round {
+    fn of(course: &Course) -> Round {
+        let nothing = (f64::INFINITY, f64::NEG_INFINITY);
+        let span = |(low, high): (f64, f64), [a, b]: [f64; 2]| (low.min(a.min(b)), high.max(a.max(b)));
+        let warmth = |section: &SectionTemperature| [section.inlet, section.outlet];
+        Round {
+            tension: course.reference.profile.iter().copied().fold(nothing, span),
+            temperature: course.temperatures.sections.iter().map(warmth).fold(nothing, span),
+        }
+    }
+}
+
 /// The point as the score sees it, and what it is measured against.
-fn judged(survey: &Checked, course: &Course, at: &Application) -> (Point, Loop) {
+fn judged(survey: &Checked, course: &Course, round: &Round, at: &Application) -> (Point, Loop) {
     let spot = at.spot;
     let [entry, exit] = course.reference.profile[spot.section];
-    let (mut tension, mut temperature) = ((f64::INFINITY, f64::NEG_INFINITY), (f64::INFINITY, f64::NEG_INFINITY));
-    for [a, b] in &course.reference.profile {
-        tension = (tension.0.min(a.min(*b)), tension.1.max(a.max(*b)));
-    }
-    for section in &course.temperatures.sections {
-        let (low, high) = (section.inlet.min(section.outlet), section.inlet.max(section.outlet));
-        temperature = (temperature.0.min(low), temperature.1.max(high));
-    }
     let (mut open_share, mut access, mut surroundings) = (1.0, Access::Open, Surroundings::default());
     if let SectionSi::Straight(straight) = &survey.si.circuit.sections[spot.section] {
         open_share = straight.gap_open_share;
@@ -184,13 +203,13 @@ fn judged(survey: &Checked, course: &Course, at: &Application) -> (Point, Loop) 
         access,
         surroundings,
     };
-    let round = Loop {
-        tension,
-        temperature,
+    let against = Loop {
+        tension: round.tension,
+        temperature: round.temperature,
         flash_point: survey.si.oil.flash_point.unwrap_or(f64::INFINITY),
         entry_time: at.plate_time + at.annulus_time,
     };
-    (point, round)
+    (point, against)
 }
 
 /// Time (s) from a place to the entry of the first section ahead for which `is` holds, if there is one.

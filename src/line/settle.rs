@@ -7,8 +7,8 @@ use super::reach::Reach;
 use crate::circuit::{Coefficients, Event, EventKind, GRAVITY, March, SectionSi, Way, events};
 use crate::error::{Code, Error, Result};
 use crate::joint::{
-    Contact, Elasticity, Friction, Lubricant, Pair, RoughSurface, Turn, articulating, boundary_friction,
-    roller_friction, rolling,
+    Contact, Elasticity, Friction, Lubricant, Pair, RoughSurface, Turn, articulating, articulating_near,
+    boundary_friction, roller_friction, rolling,
 };
 use crate::oil::{pressure_viscosity, roelands};
 
@@ -102,20 +102,43 @@ impl<'a> Bearing<'a> {
         boundary_friction(self.fill, self.surface.dry_friction, oil.boundary_friction, self.surface.boundary_fill)
     }
 
-    /// What an event is with the oil in its joint.
-    pub(super) fn at(&self, event: &Event, lubricant: &Lubricant) -> Result<JointEvent> {
+    /// What an event is with the oil in its joint; searched from an event much like it where one is known.
+    pub(super) fn at(&self, event: &Event, lubricant: &Lubricant, near: Option<&JointEvent>) -> Result<JointEvent> {
         let viscosity = lubricant.viscosity;
         let (speed, pitch) = (self.survey.si.duty.speed, self.survey.si.chain.pitch);
         let angle = event.angle.abs();
         let turn =
             Turn { angular_speed: angle * speed / pitch, angle, rest_time: event.rest, rest_load: event.rest_tension };
-        let contact = articulating(&self.pair, &self.surface, lubricant, event.tension, &turn, |pressure| {
-            roelands(viscosity, lubricant.pressure_viscosity, pressure)
-        })
+        let (pair, surface) = (&self.pair, &self.surface);
+        let under_pressure = |pressure| roelands(viscosity, lubricant.pressure_viscosity, pressure);
+        let contact = match near {
+            Some(like) => {
+                articulating_near(&like.contact, pair, surface, lubricant, event.tension, &turn, under_pressure)
+            }
+            None => articulating(pair, surface, lubricant, event.tension, &turn, under_pressure),
+        }
         .map_err(|error| at_section(error, event.section))?;
-        let reached = contact.friction(self.fill, &self.surface, lubricant)?;
+        let reached = contact.friction_near(near.map(|like| &like.reached), self.fill, surface, lubricant)?;
         let friction = self.over_all(reached.coefficient);
         Ok(JointEvent { event: *event, viscosity, contact, reached, friction })
+    }
+
+    /// Every event of a circuit into `found`, searched from those of the round `before`, in the first round the exit of a
+    /// turn from its entry.
+    fn at_all(
+        &self,
+        events: &[Event],
+        lubricants: &[Lubricant],
+        before: &[JointEvent],
+        found: &mut Vec<JointEvent>,
+    ) -> Result<()> {
+        found.clear();
+        for (i, (event, lubricant)) in events.iter().zip(lubricants).enumerate() {
+            let entry = found.last().filter(|entry| entry.event.section == event.section);
+            let next = self.at(event, lubricant, before.get(i).or(entry))?;
+            found.push(next);
+        }
+        Ok(())
     }
 
     fn rollers(&self, course: &Course, oiling: &Oiling) -> Result<Vec<Rollers>> {
@@ -198,15 +221,14 @@ pub(super) fn settle(survey: &Checked, course: &Course, oiling: &Oiling, reach: 
     let lubricants: Vec<Lubricant> = oiling.event_viscosity.iter().map(|eta| bearing.lubricant(*eta)).collect();
     let mut list = Vec::with_capacity(course.events.len());
     let mut settled: Vec<JointEvent> = Vec::with_capacity(course.events.len());
+    let mut before: Vec<JointEvent> = Vec::with_capacity(course.events.len());
     let (mut step, mut changes) = (1.0, [f64::INFINITY; 2]);
     for round in 1..=MOST_ROUNDS {
         march.renew(&course.layout, &coefficients)?;
         list.clear();
         events(&course.layout, &march, &course.temperatures, &mut list);
-        settled.clear();
-        for (event, lubricant) in list.iter().zip(&lubricants) {
-            settled.push(bearing.at(event, lubricant)?);
-        }
+        std::mem::swap(&mut settled, &mut before);
+        bearing.at_all(&list, &lubricants, &before, &mut settled)?;
         if friction.joint.is_some() {
             return Ok(Settled { march, coefficients, events: settled, rollers, rounds: round });
         }
@@ -224,10 +246,8 @@ pub(super) fn settle(survey: &Checked, course: &Course, oiling: &Oiling, reach: 
             march.renew(&course.layout, &coefficients)?;
             list.clear();
             events(&course.layout, &march, &course.temperatures, &mut list);
-            settled.clear();
-            for (event, lubricant) in list.iter().zip(&lubricants) {
-                settled.push(bearing.at(event, lubricant)?);
-            }
+            std::mem::swap(&mut settled, &mut before);
+            bearing.at_all(&list, &lubricants, &before, &mut settled)?;
             return Ok(Settled { march, coefficients, events: settled, rollers, rounds: round });
         }
         if change > changes[0] / 2.0 && step > LEAST_STEP {

@@ -90,6 +90,9 @@ impl Exclusion {
 /// Distance that the chain keeps below the flash point, K (common practice, no source).
 const FLASH_MARGIN: f64 = 30.0;
 
+/// N or K round the loop below which all places are alike: what is left is rounding.
+const NO_DIFFERENCE: f64 = 1e-6;
+
 /// The parts of a score, each 0 to 1, and their weighted mean.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Score {
@@ -130,7 +133,7 @@ impl Point {
     /// Of two equal scores take the greater time available, then the point nearest before a turn.
     pub fn score(&self, of: &Loop) -> Score {
         let low_is_good = |value: f64, (low, high): (f64, f64)| {
-            if high > low { 1.0 - (value - low) / (high - low) } else { 1.0 }
+            if high - low > NO_DIFFERENCE { 1.0 - (value - low) / (high - low) } else { 1.0 }
         };
         let enough = |time: f64| time / (time + of.entry_time);
         let slack = low_is_good(self.tension, of.tension);
@@ -179,6 +182,9 @@ mod tests {
         assert_eq!(point().exclusions(&LOOP), [None; 5]);
         let level = Loop { tension: (1000.0, 1000.0), temperature: (40.0, 40.0), ..LOOP };
         assert_eq!(point().score(&level).score, 1.0);
+        // a loop at one temperature, but for rounding
+        let even = Loop { temperature: (40.0 - 1e-14, 40.0), ..level };
+        assert_eq!(point().score(&even).score, 1.0);
     }
 
     #[test]

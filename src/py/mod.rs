@@ -15,6 +15,10 @@
 //! | `ranking`, `tables` | which lines first; many lines at once |
 //! | `verbs` | `evaluate`, `compare` and what can be asked of their results |
 
+/// A result is a few hundred small pieces of memory: this allocator hands them out in half the time, on every thread alike.
+#[global_allocator]
+static ALLOCATOR: mimalloc::MiMalloc = mimalloc::MiMalloc;
+
 mod arrow;
 mod border;
 mod columns;

@@ -21,7 +21,7 @@ impl std::fmt::Display for Brief {
         let exponent = value.abs().log10().floor() as i32;
         let step = 10f64.powi(exponent - 2);
         let digits = (value / step).round();
-        if !(0..8).contains(&exponent) {
+        if !(-4..8).contains(&exponent) {
             return f.write_str(&number(digits * step));
         }
         // three digits as a whole number, and where the point goes: printing the number itself takes ten times as long
@@ -29,7 +29,7 @@ impl std::fmt::Display for Brief {
         match exponent {
             2.. => write!(f, "{sign}{}", whole * 10_u64.pow(exponent as u32 - 2)),
             _ => {
-                let mut decimals = 2 - exponent as usize;
+                let mut decimals = (2 - exponent) as usize;
                 while decimals > 0 && whole.is_multiple_of(10) {
                     (whole, decimals) = (whole / 10, decimals - 1);
                 }

@@ -6,6 +6,8 @@
 
 /// No joint wears faster than this: about the coefficient of three-body abrasion by hard grit. From memory.
 pub const GREATEST_COEFFICIENT: f64 = 5e-3;
+/// Its logarithm.
+const LN_GREATEST: f64 = -5.298_317_366_548_036;
 
 /// Above about this temperature (°C) hardened steel tempers for good, which [`hardness_factor`] does not know.
 pub const TEMPERING_TEMPERATURE: f64 = 200.0;
@@ -66,7 +68,7 @@ impl WearCoefficients {
             full: self.full.ln() + surroundings,
             half_square: self.fill_half * self.fill_half,
             transition: self.transition,
-            dry_coefficient: (self.dry * self.dust_factor * self.water_factor).min(GREATEST_COEFFICIENT),
+            dry_uncapped: self.dry * self.dust_factor * self.water_factor,
         }
     }
 }
@@ -105,13 +107,13 @@ pub struct CoefficientLaw {
     full: f64,
     half_square: f64,
     transition: f64,
-    dry_coefficient: f64,
+    dry_uncapped: f64,
 }
 
 impl CoefficientLaw {
     /// Wear coefficient of a dry joint, dust and water in it, at most [`GREATEST_COEFFICIENT`].
     pub fn dry_coefficient(&self) -> f64 {
-        self.dry_coefficient
+        self.dry_uncapped.min(GREATEST_COEFFICIENT)
     }
 
     /// The part of a film ratio that matters here: outside 0.4 to 3 the coefficient no longer changes with it.
@@ -139,7 +141,7 @@ impl CoefficientLaw {
             dry: self.dry,
             relief: boundary_layer_survival(temperature, self.transition) * (self.dry - self.oiled(lambda)),
             half_square: self.half_square,
-            dry_coefficient: self.dry_coefficient,
+            dry_uncapped: self.dry_uncapped,
         }
     }
 }
@@ -152,7 +154,7 @@ pub struct OiledJoint {
     /// By how much ln K falls when the joint is full.
     relief: f64,
     half_square: f64,
-    dry_coefficient: f64,
+    dry_uncapped: f64,
 }
 
 impl OiledJoint {
@@ -171,7 +173,7 @@ impl OiledJoint {
 
     /// Wear coefficient without oil.
     pub fn dry_coefficient(&self) -> f64 {
-        self.dry_coefficient
+        self.dry_uncapped.min(GREATEST_COEFFICIENT)
     }
 
     /// s = φ²/(φ² + a²) at `fill` φ: ln K is linear in it.
@@ -181,13 +183,18 @@ impl OiledJoint {
 
     /// K dry without a cap, and by how much ln K falls from s = 0 to s = 1.
     pub(super) fn line(&self) -> (f64, f64) {
-        (self.dry.exp(), self.relief * (1.0 + self.half_square))
+        (self.dry_uncapped, self.relief * (1.0 + self.half_square))
+    }
+
+    /// Whether the greatest coefficient stands in place of that at `fill`.
+    pub(super) fn is_capped(&self, fill: f64) -> bool {
+        self.dry - self.relief * effect(fill * fill, self.half_square) >= LN_GREATEST
     }
 
     /// Where between s = 0 and s = 1 the greatest coefficient is met, if it is.
     pub(super) fn share_at_cap(&self) -> Option<f64> {
-        let (dry, fall) = self.line();
-        let share = (dry / GREATEST_COEFFICIENT).ln() / fall;
+        let (_, fall) = self.line();
+        let share = (self.dry - LN_GREATEST) / fall;
         (share > 0.0 && share < 1.0).then_some(share)
     }
 }
@@ -212,6 +219,11 @@ mod tests {
             prop_assert!(law.at(lambda, temperature + by).coefficient(fill) >= here);
             prop_assert!(law.at(lambda + by, temperature).coefficient(fill) <= here);
         }
+    }
+
+    #[test]
+    fn the_greatest_coefficient_has_its_logarithm() {
+        assert_eq!(GREATEST_COEFFICIENT.ln(), LN_GREATEST);
     }
 
     #[test]

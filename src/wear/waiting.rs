@@ -4,11 +4,14 @@
 //! mean over the wait is ruled by that dry tail: it is the mean of K, never K at the mean fill.
 
 use super::coefficient::{GREATEST_COEFFICIENT, OiledJoint};
-use crate::numeric::GAUSS_LEGENDRE_8;
 use crate::numeric::exponential_integral::{exponential_integral, scaled_ei};
+use crate::numeric::{GAUSS_LEGENDRE_4, GAUSS_LEGENDRE_6, GAUSS_LEGENDRE_8};
 
 /// k times the time up to which quadrature is quicker than the closed form, and keeps more digits.
 const LITTLE: f64 = 0.5;
+/// The same up to which four nodes, and six, do instead of eight.
+const FOUR_NODES: f64 = 0.08;
+const SIX_NODES: f64 = 0.3;
 /// Fill below which a joint counts as dry.
 const DRY_FILL: f64 = 1e-5;
 
@@ -25,7 +28,7 @@ impl OilAge {
     /// Mean wear coefficient over a `wait` from one oiling to the next (s): (1/w) ∫ K(φ₀ e^(−k t)) dt.
     ///
     /// A wait of 0 gives K at the fresh fill, an infinite one the dry coefficient. Closed form in exponential integrals,
-    /// dry below a fill of 1e-5; over what loses little, 8-point Gauss-Legendre.
+    /// dry below a fill of 1e-5; over what loses little, Gauss-Legendre.
     pub fn mean_coefficient(&self, joint: &OiledJoint, wait: f64) -> f64 {
         self.mean_over_waits(joint, &[(wait, 1.0)])
     }
@@ -56,27 +59,51 @@ impl OilAge {
         }
         // every wait begins alike, so that each stretch is integrated once for all that last through it
         oiled.sort_by(|a, b| a.0.total_cmp(&b.0));
-        let mut start = 0.0;
+        let mut stretches: Vec<Stretch> = Vec::with_capacity(oiled.len());
+        let (mut start, mut first) = (0.0, self.fill);
         for (i, &(end, _)) in oiled.iter().enumerate() {
             if end > start {
+                let last = self.fill * (-end).exp();
                 let weight: f64 = oiled[i..].iter().map(|(_, weight)| weight).sum();
-                self.add_integrals(places, start, end, weight, means);
+                stretches.push(Stretch { first, last, length: end - start, weight });
+                (start, first) = (end, last);
             }
-            start = end;
+        }
+        let (long, short): (Vec<Stretch>, Vec<Stretch>) = stretches.iter().partition(|stretch| stretch.length > LITTLE);
+        short.iter().for_each(|stretch| stretch.add_by_quadrature(places, means));
+        if !long.is_empty() {
+            for (place, mean) in places.iter().zip(means) {
+                let mut primitive = Primitive::of(place);
+                *mean += long.iter().map(|stretch| stretch.weight * primitive.integral(stretch)).sum::<f64>();
+            }
         }
     }
+}
 
-    /// Adds `factor` ∫ K dx over x = k t from `start` to `end`.
-    fn add_integrals(&self, places: &[OiledJoint], start: f64, end: f64, factor: f64, means: &mut [f64]) {
-        let (first, length) = (self.fill * (-start).exp(), end - start);
-        if length > LITTLE {
-            let last = first * (-length).exp();
-            return add(places, means, |place| factor * integral(place, first, last, length));
-        }
-        let middle = first * (-0.5 * length).exp();
-        for (node, weight) in GAUSS_LEGENDRE_8 {
-            let weight = 0.5 * length * factor * weight;
-            let later = (-0.5 * length * node).exp();
+/// A stretch of x = k t, in which the fill falls as e^(−x).
+#[derive(Clone, Copy)]
+struct Stretch {
+    first: f64,
+    last: f64,
+    length: f64,
+    /// Weight of the means for each unit of x.
+    weight: f64,
+}
+
+impl Stretch {
+    /// Adds the weighted ∫ K dx of each place, by 8-, 6- or 4-point Gauss-Legendre.
+    ///
+    /// ln K has its nearest singularity π/2 beside the axis: such short stretches are exact to 1e-12.
+    fn add_by_quadrature(&self, places: &[OiledJoint], means: &mut [f64]) {
+        let middle = self.first * (-0.5 * self.length).exp();
+        let rule: &[(f64, f64)] = match self.length {
+            ..=FOUR_NODES => &GAUSS_LEGENDRE_4,
+            ..=SIX_NODES => &GAUSS_LEGENDRE_6,
+            _ => &GAUSS_LEGENDRE_8,
+        };
+        for &(node, weight) in rule {
+            let weight = 0.5 * self.length * self.weight * weight;
+            let later = (-0.5 * self.length * node).exp();
             add(places, means, |place| {
                 weight * (place.coefficient(middle * later) + place.coefficient(middle / later))
             });
@@ -84,40 +111,61 @@ impl OilAge {
     }
 }
 
-/// ∫ K dx for a fill that falls from `first` to `last` as e^(−x) over a length `length`.
+/// ∫ K dx of one place in closed form.
 ///
-/// With s = φ²/(φ² + a²) the coefficient is K₀ e^(−B s), and dx = −ds/(2 s (1 − s)): two exponential integrals. The cap
-/// of the coefficient cuts off one end.
-fn integral(place: &OiledJoint, first: f64, last: f64, length: f64) -> f64 {
-    let (fuller, emptier) = (place.share(first), place.share(last));
-    let free = |high: f64, low: f64| {
-        let (dry, fall) = place.line();
-        0.5 * dry * between(fall, (high, low))
-    };
-    let time = |high: f64, low: f64| 0.5 * (high / low * ((1.0 - low) / (1.0 - high))).ln();
-    match place.share_at_cap() {
-        Some(cap) if cap > emptier && cap < fuller => {
-            let empty_is_capped = place.coefficient(last) >= place.coefficient(first);
-            let capped = if empty_is_capped { time(cap, emptier) } else { time(fuller, cap) };
-            let rest = if empty_is_capped { free(fuller, cap) } else { free(cap, emptier) };
-            GREATEST_COEFFICIENT * capped + rest
-        }
-        _ if place.coefficient(0.5 * (first + last)) >= GREATEST_COEFFICIENT => GREATEST_COEFFICIENT * length,
-        _ => free(fuller, emptier),
-    }
+/// With s = φ²/(φ² + a²) the coefficient is K₀ e^(−B s), and dx = −ds/(2 s (1 − s)): two exponential integrals, by
+/// partial fractions. The cap of the coefficient cuts off one end. Where one stretch ends the next begins, so that the
+/// value there is kept.
+struct Primitive<'a> {
+    place: &'a OiledJoint,
+    /// K₀ without a cap, and B.
+    dry: f64,
+    fall: f64,
+    /// e^(−|B|).
+    faded: f64,
+    known: (f64, f64),
 }
 
-/// ∫ e^(−B s)/(s (1 − s)) ds from low to high share, by partial fractions.
-fn between(fall: f64, (high, low): (f64, f64)) -> f64 {
-    if fall.abs() < 1e-12 {
-        return (high / low * ((1.0 - low) / (1.0 - high))).ln();
+impl<'a> Primitive<'a> {
+    fn of(place: &'a OiledJoint) -> Self {
+        let (dry, fall) = place.line();
+        Primitive { place, dry, fall, faded: (-fall.abs()).exp(), known: (f64::NAN, 0.0) }
     }
-    if fall < 0.0 {
+
+    fn integral(&mut self, stretch: &Stretch) -> f64 {
+        let place = self.place;
+        let (fuller, emptier) = (place.share(stretch.first), place.share(stretch.last));
+        let time = |high: f64, low: f64| 0.5 * (high / low * ((1.0 - low) / (1.0 - high))).ln();
+        match place.share_at_cap() {
+            Some(cap) if cap > emptier && cap < fuller && self.fall > 0.0 => {
+                GREATEST_COEFFICIENT * time(cap, emptier) + self.free(fuller, cap)
+            }
+            Some(cap) if cap > emptier && cap < fuller => {
+                GREATEST_COEFFICIENT * time(fuller, cap) + self.free(cap, emptier)
+            }
+            _ if place.is_capped(0.5 * (stretch.first + stretch.last)) => GREATEST_COEFFICIENT * stretch.length,
+            _ => self.free(fuller, emptier),
+        }
+    }
+
+    /// ½ K₀ ∫ e^(−B s)/(s (1 − s)) ds from low to high share.
+    fn free(&mut self, high: f64, low: f64) -> f64 {
+        if self.fall.abs() < 1e-12 {
+            return 0.5 * self.dry * (high / low * ((1.0 - low) / (1.0 - high))).ln();
+        }
+        let at_high = if self.known.0 == high { self.known.1 } else { self.at(high) };
+        let at_low = self.at(low);
+        self.known = (low, at_low);
+        0.5 * self.dry * (at_low - at_high)
+    }
+
+    /// Minus the primitive at a share.
+    fn at(&self, share: f64) -> f64 {
+        let fall = self.fall.abs();
+        let falling = |s: f64| exponential_integral(fall * s) + scaled_ei(fall * (1.0 - s), fall, self.faded);
         // oil that wears more than none: the same seen from the other end
-        return (-fall).exp() * between(-fall, (1.0 - low, 1.0 - high));
+        if self.fall > 0.0 { falling(share) } else { -falling(1.0 - share) / self.faded }
     }
-    let from_zero = exponential_integral(fall * low) - exponential_integral(fall * high);
-    from_zero + scaled_ei(fall * (1.0 - low), fall) - scaled_ei(fall * (1.0 - high), fall)
 }
 
 /// Adds to the mean of each place.
@@ -161,6 +209,21 @@ mod tests {
             let (age, joint) = (OilAge { fill, loss_rate: 1.0 / DAY }, place());
             let (short, long) = (age.mean_coefficient(&joint, wait * DAY), age.mean_coefficient(&joint, (wait + more) * DAY));
             prop_assert!(long >= short * (1.0 - 1e-9));
+        }
+    }
+
+    #[test]
+    fn quadrature_over_short_stretches_is_the_closed_form() {
+        for temperature in [20.0, 90.0] {
+            let joint = WearCoefficients { transition: 1000.0, ..Default::default() }.law().at(5.0, temperature);
+            for (length, fill) in [FOUR_NODES, SIX_NODES, LITTLE].map(|to| [(to, 0.9), (to, 0.4), (to, 0.25)]).concat()
+            {
+                let stretch = Stretch { first: fill, last: fill * (-length).exp(), length, weight: 1.0 };
+                let mut by_nodes = [0.0];
+                stretch.add_by_quadrature(&[joint], &mut by_nodes);
+                let exact = Primitive::of(&joint).integral(&stretch);
+                assert!((by_nodes[0] / exact - 1.0).abs() < 1e-11, "{length} {fill} {}", by_nodes[0] / exact - 1.0);
+            }
         }
     }
 

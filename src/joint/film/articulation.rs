@@ -6,11 +6,11 @@
 //! square root of the steady film ratio.
 
 use super::finite_bearing::{
-    finite_bearing_eccentricity, squeeze_number, squeezed_at_least, steady_at_least, steady_load, steady_load_bound,
+    log_closeness, squeeze_number, squeezed_at_least, steady_at_least, steady_load, steady_load_bound,
 };
-use super::finite_squeeze_eccentricity;
 use super::growth::{Growth, mean_growth, reduced_angle, towards_steady};
-use super::newton::rising_root;
+use super::newton::{ANYWHERE, rising_root};
+use super::{Eccentricity, finite_squeeze_eccentricity};
 use crate::error::Result;
 use crate::joint::{Pair, Turn};
 
@@ -32,9 +32,9 @@ pub struct TurnFilm {
 /// `viscosity` Pa s, `load` N > 0 during the turn, angular speed > 0. Source: closure of our own (head of this file).
 pub fn turn_film(pair: &Pair, viscosity: f64, load: f64, turn: &Turn) -> Result<TurnFilm> {
     let joint = RigidJoint::new(pair, viscosity, load, turn);
-    let steady = joint.steady()?;
+    let steady = joint.steady(&mut Roots::default())?;
     let growth = Growth::new(turn.angle, steady.film_ratio());
-    let start = joint.start(steady.closeness(), &growth)?;
+    let start = joint.start(steady.closeness(), &growth, &mut Roots::default())?;
     let full = pair.fitted_clearance() * steady.film_ratio();
     Ok(TurnFilm {
         start: full * start,
@@ -60,6 +60,15 @@ pub(in super::super) struct RigidJoint {
     /// The same with time in place of 1/ω, for the rest and its own load.
     rest: f64,
     angle: f64,
+}
+
+/// Logarithms of closeness that were found for a joint: a joint much like it starts its search there.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub(in super::super) struct Roots {
+    /// Of the steady film.
+    steady: Option<f64>,
+    /// Of the film when the turn begins.
+    start: Option<f64>,
 }
 
 /// The rigid film, as far as somebody needs to know it.
@@ -95,8 +104,10 @@ impl RigidJoint {
     }
 
     /// Where a turn without end would settle.
-    fn steady(&self) -> Result<super::Eccentricity> {
-        finite_bearing_eccentricity(self.load, self.length_to_diameter)
+    fn steady(&self, roots: &mut Roots) -> Result<Eccentricity> {
+        let root = log_closeness(self.load, self.length_to_diameter, roots.steady)?;
+        roots.steady = Some(root);
+        Ok(Eccentricity::from_closeness(root.exp()))
     }
 
     /// Whether the turn is too short, or the joint too lightly loaded, for the closed form (it then says too little).
@@ -133,18 +144,19 @@ impl RigidJoint {
 
     /// The steady film, m: that of a pair that turns for ever.
     pub(in super::super) fn steady_film(&self) -> Result<f64> {
-        Ok(self.clearance * self.steady()?.film_ratio())
+        Ok(self.clearance * self.steady(&mut Roots::default())?.film_ratio())
     }
 
-    /// The mean film of the turn where it counts against `other` (m), with as little work as that takes.
-    pub(in super::super) fn mean_film_against(&self, other: f64) -> Result<Rigid> {
+    /// The mean film of the turn where it counts against `other` (m), with as little work as that takes; searched from
+    /// `roots`, which become those of this joint.
+    pub(in super::super) fn mean_film_against(&self, other: f64, roots: &mut Roots) -> Result<Rigid> {
         if self.steady_loses(other) {
             return Ok(Rigid::SteadyLoses);
         }
         if self.mean_surely_loses(other) {
             return Ok(Rigid::MeanLoses { brief: self.load < BRIEF_LOAD });
         }
-        let steady = self.steady()?;
+        let steady = self.steady(roots)?;
         let growth = Growth::new(self.angle, steady.film_ratio());
         let full = self.clearance * steady.film_ratio();
         let brief = self.is_brief(steady.film_ratio());
@@ -157,15 +169,16 @@ impl RigidJoint {
                 return Ok(Rigid::MeanLoses { brief });
             }
         }
-        let start = self.start(steady.closeness(), &growth)?;
+        let start = self.start(steady.closeness(), &growth, roots)?;
         Ok(Rigid::Mean { film: full * towards_steady(start, growth.mean), brief })
     }
 
     /// The mean film of the turn, m, whatever it competes with.
     pub(in super::super) fn mean_film(&self) -> Result<(f64, bool)> {
-        let steady = self.steady()?;
+        let mut roots = Roots::default();
+        let steady = self.steady(&mut roots)?;
         let growth = Growth::new(self.angle, steady.film_ratio());
-        let start = self.start(steady.closeness(), &growth)?;
+        let start = self.start(steady.closeness(), &growth, &mut roots)?;
         let film = self.clearance * steady.film_ratio() * towards_steady(start, growth.mean);
         Ok((film, self.is_brief(steady.film_ratio())))
     }
@@ -196,19 +209,28 @@ impl RigidJoint {
     ///
     /// The map from start to start is a rest after a turn; its fixed point is found as a root, which needs no inverse
     /// of the squeeze number and no patience where rests are short.
-    fn start(&self, steady: f64, growth: &Growth) -> Result<f64> {
+    fn start(&self, steady: f64, growth: &Growth, roots: &mut Roots) -> Result<f64> {
         if self.rest <= 0.0 {
             return Ok(1.0);
         }
+        let (bounds, from) = match roots.start {
+            Some(root) => ((steady.ln(), ANYWHERE.1), root),
+            None => self.start_bounds(steady, growth)?,
+        };
+        let log_closeness = rising_root("film after rest", bounds, from, |log_closeness| {
+            self.squeezed_too_far(log_closeness, steady, growth)
+        })?;
+        roots.start = Some(log_closeness);
+        Ok((1.0 + steady) / (1.0 + log_closeness.exp()))
+    }
+
+    /// Bounds of the logarithm of the closeness when the turn begins, and where to start looking.
+    fn start_bounds(&self, steady: f64, growth: &Growth) -> Result<((f64, f64), f64)> {
         // a first rest after a turn from bare contact leaves less than the start we look for, the steady film is more
         let from_bare = (steady + growth.end_gap / (1.0 + growth.end)) / growth.end;
         let bare = squeeze_number(from_bare, self.length_to_diameter * self.length_to_diameter).0.exp();
         let first = finite_squeeze_eccentricity(bare + self.rest, self.length_to_diameter)?.closeness().ln();
-        let bounds = (steady.ln(), first + 1e-9);
-        let log_closeness = rising_root("film after rest", bounds, first, |log_closeness| {
-            self.squeezed_too_far(log_closeness, steady, growth)
-        })?;
-        Ok((1.0 + steady) / (1.0 + log_closeness.exp()))
+        Ok(((steady.ln(), first + 1e-9), first))
     }
 }
 
@@ -280,14 +302,23 @@ mod tests {
         #[test]
         fn the_root_is_the_first_fixed_point(
             log_load in -4.0..18.0_f64, angle in 0.02..2.1_f64, log_rest in -2.0..20.0_f64, ld in 0.2..10.0_f64,
+            shift in -1.0..1.0_f64,
         ) {
             let joint = RigidJoint {
                 length_to_diameter: ld, clearance: 1.0, load: log_load.exp(), rest: log_rest.exp(), angle,
             };
-            let steady = joint.steady().unwrap();
+            let mut roots = Roots::default();
+            let steady = joint.steady(&mut roots).unwrap();
             let growth = Growth::new(angle, steady.film_ratio());
-            let root = joint.start(steady.closeness(), &growth).unwrap();
+            let root = joint.start(steady.closeness(), &growth, &mut roots).unwrap();
             prop_assert!(root > 0.0 && root <= 1.0);
+            // a joint somewhat like it starts there and finds the same as from nowhere
+            let like = RigidJoint { load: joint.load * (0.2 * shift).exp(), rest: joint.rest * (0.3 * shift).exp(), ..joint };
+            let again = (like.steady(&mut roots).unwrap(), like.steady(&mut Roots::default()).unwrap());
+            prop_assert!((again.0.film_ratio() / again.1.film_ratio() - 1.0).abs() < 1e-11);
+            let growth_there = Growth::new(angle, again.1.film_ratio());
+            let there = |roots: &mut Roots| like.start(again.1.closeness(), &growth_there, roots).unwrap();
+            prop_assert!((there(&mut roots) / there(&mut Roots::default()) - 1.0).abs() < 1e-11);
             if let Some(patient) = start_by_patience(&joint, steady.closeness(), &growth) {
                 prop_assert!((root / patient - 1.0).abs() < 1e-9, "{root} {patient}");
             }

@@ -88,15 +88,19 @@ pub(in crate::joint) fn short_over_finite(eccentricity: Eccentricity, length_to_
 ///
 /// Inverse of [`finite_bearing_load`].
 pub fn finite_bearing_eccentricity(load: f64, length_to_diameter: f64) -> Result<Eccentricity> {
+    Ok(Eccentricity::from_closeness(log_closeness(load, length_to_diameter, None)?.exp()))
+}
+
+/// Logarithm of the closeness of [`finite_bearing_eccentricity`], from that of a bearing much like it where one is known.
+pub(super) fn log_closeness(load: f64, length_to_diameter: f64, near: Option<f64>) -> Result<f64> {
     let squared = length_to_diameter * length_to_diameter;
     let target = load.ln();
     // heavily loaded bearings carry about what long ones do
-    let start = steady_at_least(load).max(load / 5.0).max(1e-3).ln();
-    let log_q = rising_root("eccentricity of a bearing", ANYWHERE, start, |log_q| {
+    let start = near.unwrap_or_else(|| steady_at_least(load).max(load / 5.0).max(1e-3).ln());
+    rising_root("eccentricity of a bearing", ANYWHERE, start, |log_q| {
         let (ln, slope) = steady_load(log_q.exp(), squared);
         (ln - target, slope)
-    })?;
-    Ok(Eccentricity::from_closeness(log_q.exp()))
+    })
 }
 
 /// Logarithm of the squeeze number and its slope against ln q.

@@ -12,7 +12,7 @@ mod long_bearing;
 mod newton;
 mod short_bearing;
 
-pub(super) use articulation::{Rigid, RigidJoint};
+pub(super) use articulation::{Rigid, RigidJoint, Roots};
 pub use articulation::{TurnFilm, turn_film};
 pub(super) use finite_bearing::short_over_finite;
 pub use finite_bearing::{

@@ -30,7 +30,7 @@ pub fn friction_curve(line: &Line, event: i64, points: Option<i64>) -> Result<Fr
     for point in 0..points {
         let factor = FACTORS.0 * (span * point as f64 / (points - 1) as f64).exp();
         let viscosity = factor * joint.viscosity;
-        let Ok(other) = bearing.at(&joint.event, &bearing.lubricant(viscosity)) else { continue };
+        let Ok(other) = bearing.at(&joint.event, &bearing.lubricant(viscosity), None) else { continue };
         curve.viscosity.push(viscosity);
         curve.lambda.push(other.reached.lambda);
         curve.friction_reached.push(other.reached.coefficient);

@@ -79,7 +79,7 @@ impl ManualRounds {
                 shapes.log_gamma.push(ln_gamma(a));
             }
             let scaled = (a * ln_x - x - shapes.log_gamma[visit]).exp();
-            let below = below(a, x, scaled);
+            let below = below(a, x, scaled, 1e-17 * point.below / weight);
             let density = scaled / time;
             point.below += weight * below;
             point.density += weight * density;
@@ -163,16 +163,18 @@ impl ManualRounds {
     }
 }
 
-/// Distribution function of a gamma law of shape `a` > 0 and scale 1 at `x` > 0; `scaled` is x times its density.
+/// Distribution function of a gamma law of shape `a` > 0 and scale 1 at `x` > 0; `scaled` is x times its density. What is
+/// less than `enough` does not count.
 ///
 /// Source: Abramowitz & Stegun 1964, 6.5.29 (series) and 6.5.31 (continued fraction, by convergents).
-fn below(a: f64, x: f64, scaled: f64) -> f64 {
+fn below(a: f64, x: f64, scaled: f64, enough: f64) -> f64 {
     if scaled == 0.0 {
         return f64::from(u8::from(x > a));
     }
     if x < a + 1.0 {
         let (mut term, mut sum, mut shape) = (1.0 / a, 1.0 / a, a);
-        while term > 1e-17 * sum {
+        let enough = enough / scaled;
+        while term > 1e-17 * sum && term > enough {
             shape += 1.0;
             term *= x / shape;
             sum += term;
