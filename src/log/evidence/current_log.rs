@@ -5,7 +5,7 @@ use super::{Cleaning, LogNote, LogRules, LogRulesSi, LoggedAs};
 use crate::drive::{Clamp, Motor};
 use crate::error::{Code, Error, Result};
 use crate::line::{DriveTrain, Evaluation, Line, Surroundings, evaluate};
-use crate::log::cleaning::{self, CleanLog, RawLog, Rules};
+use crate::log::cleaning::{self, CleanLog, RawLog, Rules, can_be_window};
 use crate::quantity::Field;
 use crate::quantity::unit::ONE;
 use std::borrow::Cow;
@@ -116,6 +116,15 @@ impl CurrentLog {
             return Err(Error::new(Code::Inconsistent, name, message).number(odd as f64).limit(format!("{n} rows")));
         }
         Zone::named(self.time_zone.as_deref())?;
+        let window = self.rules.window_h;
+        if window != 0.0 && !can_be_window(self.rules.si(&ONE).window) {
+            let message = format!(
+                "rules.window_h = {window} h does not begin with the days and hours of a clock: take whole days (24, 48, \
+                 168), 1, 2, 3, 4, 6, 8 or 12 hours, or minutes that go into an hour (0.5, 0.25); 0 keeps single readings"
+            );
+            let limit = "0, hours that go into a day, or whole days";
+            return Err(Error::new(Code::OutOfRange, "rules.window_h", message).number(window).limit(limit));
+        }
         Ok(self)
     }
 
@@ -141,8 +150,7 @@ impl CurrentLog {
         let (times, clock) =
             if self.aware { (self.stamps.clone(), ClockRows::default()) } else { zone.utc(&self.stamps) };
         let given = self.rules.si(&ONE);
-        let first = times.iter().copied().find(|time| time.abs() < i64::MAX / 2).unwrap_or(0);
-        let rules = self.filled(&given, known, zone.midnight(first))?;
+        let rules = self.filled(&given, known, &zone)?;
         let unit = self.logged.unit();
         let readings: Vec<f64> = self.readings.iter().map(|x| unit.to_si(*x)).collect();
         let columns: Vec<&[f64]> = self.covariates.iter().map(|x| x.values.as_slice()).collect();
@@ -158,11 +166,12 @@ impl CurrentLog {
         let mut notes = Vec::new();
         let mut names: Vec<&'static str> = self.covariates.iter().map(|x| x.name).collect();
         drop_still(&mut log, &mut names, &mut notes);
-        Ok(Series { logged: self.logged, zone, log, names, window: rules.window, cleaning, notes })
+        let window = rules.window;
+        Ok(Series { logged: self.logged, zone, log, names, window, cleaning, notes })
     }
 
     /// The rules with what the line knows put where they are silent.
-    fn filled(&self, given: &LogRulesSi, known: Option<&Known>, window_start: f64) -> Result<Rules> {
+    fn filled<'a>(&self, given: &LogRulesSi, known: Option<&Known>, zone: &'a Zone) -> Result<Rules<'a>> {
         let (mut no_load, mut rated, display_step) = match self.logged {
             LoggedAs::Current => (given.no_load_current, given.rated_current, given.display_step),
             LoggedAs::Power => (given.no_load_power, given.rated_power, given.display_step_power),
@@ -183,7 +192,7 @@ impl CurrentLog {
             long_stop: given.long_stop,
             gaps_are_stops: given.gaps_are_stops,
             window: (given.window > 0.0).then_some(given.window),
-            window_start,
+            zone: zone.clock(),
             coverage: given.coverage,
             display_step,
         })
@@ -243,13 +252,11 @@ impl Series {
     /// First and last row that may be used on the two sides of a change: rows before, rows from.
     pub fn sides(&self, moment: Moment, settle: f64, field: &'static str) -> Result<(usize, usize)> {
         let times = &self.log.times;
-        let window = self.window.map_or(0, |window| (window * SECOND) as i64);
-        let settled = moment.until.saturating_add((settle * SECOND) as i64);
-        let ends_before = |time: &i64| match window {
-            0 => *time < moment.from,
-            window => time.saturating_add(window) <= moment.from,
+        let settled = self.zone.after(moment.until, settle);
+        let before = match self.window {
+            None => times.partition_point(|time| *time < moment.from),
+            Some(_) => self.log.ends.partition_point(|end| *end <= moment.from),
         };
-        let before = times.partition_point(ends_before);
         let from = times.partition_point(|time| *time < settled);
         if before < 2 || from + 2 > times.len() {
             let (first, last) = (self.day(0), self.day(times.len().saturating_sub(1)));
