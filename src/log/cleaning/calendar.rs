@@ -99,8 +99,10 @@ impl Calendar {
                 let mut from = begin(&at)?;
                 if from.timestamp() > at.timestamp() {
                     // the clock skipped the full hour: the window begins where it was put forward
-                    let skip = self.zone.preceding(at.timestamp().checked_add(jiff::SignedDuration::from_nanos(1))?).next();
-                    from = skip.map_or_else(|| at.clone(), |skip| skip.timestamp().to_zoned_datetime(self.zone.clone()));
+                    let skip =
+                        self.zone.preceding(at.timestamp().checked_add(jiff::SignedDuration::from_nanos(1))?).next();
+                    from =
+                        skip.map_or_else(|| at.clone(), |skip| skip.timestamp().to_zoned_datetime(self.zone.clone()));
                 }
                 let later = Timestamp::from_nanosecond(i128::from(nanoseconds(&from)) + i128::from(self.usual))?
                     .to_zoned_datetime(self.zone.clone());

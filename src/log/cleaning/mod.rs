@@ -166,14 +166,16 @@ fn readable(raw: &RawLog, report: &mut CleaningReport) -> Result<Vec<usize>> {
     }
     let (good, negative): (Vec<usize>, Vec<usize>) = finite.iter().partition(|row| raw.readings[**row] >= 0.0);
     report.negative = negative.len();
-    if negative.len() > good.len() {
+    // a clamp the wrong way round shows zero while the line stands
+    let above = good.iter().filter(|row| raw.readings[**row] > 0.0).count();
+    if negative.len() > above {
         return Err(Error::new(
             Code::OutOfRange,
             "log",
             format!(
-                "{} of {} currents are below zero: turn the clamp round, check the column, or say that it is power",
-                negative.len(),
-                finite.len()
+                "{} readings are below zero and {above} above: turn the clamp round, check the column, or say that readings \
+                 may be negative, as power of a line that runs downhill",
+                negative.len()
             ),
         )
         .limit("0 or more"));
@@ -184,27 +186,20 @@ fn readable(raw: &RawLog, report: &mut CleaningReport) -> Result<Vec<usize>> {
 /// Refuses readings of a running line that are far from rated: milliamperes, or per cent of rated.
 fn check_unit(rows: &[Row], rules: &Rules) -> Result<()> {
     let Some(rated) = rules.rated else { return Ok(()) };
-    let mut running: Vec<f64> = rows.iter().filter(|row| row.state == State::Running).map(|row| row.reading).collect();
-    if running.is_empty() {
+    let running = rows.iter().filter(|row| row.state == State::Running);
+    // without a rule for stops these are among the rows, so the readings above zero are looked at
+    let mut above: Vec<f64> = running.map(|row| row.reading.abs()).filter(|reading| *reading > 0.0).collect();
+    if above.is_empty() {
         return Ok(());
     }
-    let usual = median(&mut running);
+    let usual = median(&mut above);
     let times = usual / rated;
-    let why = match times {
-        t if t > 300.0 => "it looks like thousandths of the unit",
-        t if t > 3.0 => "it may be in per cent of rated, or of another motor",
-        t if t.abs() < 0.01 => "it looks like thousands of the unit, or the line never ran",
-        _ => return Ok(()),
-    };
-    Err(Error::new(
-        Code::Dimension,
-        "log",
-        format!(
-            "the usual reading is {usual:.4}, {times:.3} times rated: {why}; give readings in the unit of the rated one"
-        ),
-    )
-    .number(usual)
-    .limit(format!("0.01 to 3 times {rated}")))
+    if (0.01..=3.0).contains(&times) {
+        return Ok(());
+    }
+    let message =
+        format!("the usual reading is {usual:.3}, {times:.3} times rated: give it in the unit of the rated one");
+    Err(Error::new(Code::Dimension, "log", message).number(usual).limit(format!("0.01 to 3 times {rated}")))
 }
 
 #[cfg(test)]
@@ -288,6 +283,11 @@ mod tests {
             assert_eq!(code(&times, &[wrong; 50], Rules { no_load: None, ..rated }), Code::Dimension);
         }
         assert!(log(&times, &[2.6; 50], rated).is_ok());
+        // stops do not hide the unit
+        let stops: Vec<f64> = (0..50).map(|row| if row % 3 == 0 { 2600.0 } else { 0.0 }).collect();
+        assert_eq!(code(&times, &stops, Rules { no_load: None, ..rated }), Code::Dimension);
+        let turned: Vec<f64> = (0..50).map(|row| if row % 3 == 0 { -2.6 } else { -0.0 }).collect();
+        assert_eq!(code(&times, &turned, SINGLE), Code::OutOfRange);
     }
 
     #[test]

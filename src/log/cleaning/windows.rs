@@ -28,7 +28,8 @@ pub(super) fn drop_gaps(
     rules: &Rules,
     report: &mut CleaningReport,
 ) {
-    let numbers: Vec<(u32, Window)> = table.rows.iter().zip(windows).map(|(row, window)| (row.piece, *window)).collect();
+    let numbers: Vec<(u32, Window)> =
+        table.rows.iter().zip(windows).map(|(row, window)| (row.piece, *window)).collect();
     let mut rows = table.rows.iter_mut();
     let mut last: Option<(u32, Window)> = None;
     for same in numbers.chunk_by(PartialEq::eq) {
@@ -148,12 +149,18 @@ mod tests {
         // 28 March to 1 April and 24 to 28 October 2025, by the minute, UTC
         for (midnight, lengths) in [(20_175 * 1440 - 60, [24, 24, 23, 24]), (20_385 * 1440 - 120, [24, 24, 25, 24])] {
             let length = 60 * lengths.iter().sum::<i64>();
-            let found = log(midnight..midnight + length, Rules { zone: Some(&zone), coverage: 1.0, ..Rules::default() });
+            let found =
+                log(midnight..midnight + length, Rules { zone: Some(&zone), coverage: 1.0, ..Rules::default() });
             assert_eq!(found.rows, lengths.map(|hours| 60 * hours as usize));
             assert_eq!((found.report.windows_with_gaps, found.report.windows_missing), (0, 0));
             // 20 hours logged on each day are 87 % of the short one, and 80 % of the long one
             let hours = |m: &i64| (m - midnight) % 1440 < 1200;
-            let most = |coverage| log((midnight..midnight + length).filter(hours), Rules { zone: Some(&zone), coverage, ..Rules::default() });
+            let most = |coverage| {
+                log(
+                    (midnight..midnight + length).filter(hours),
+                    Rules { zone: Some(&zone), coverage, ..Rules::default() },
+                )
+            };
             assert_eq!(most(0.82).rows.len(), if lengths[2] == 23 { 4 } else { 3 });
         }
     }

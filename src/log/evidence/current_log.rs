@@ -3,10 +3,11 @@
 use super::zone::{ClockRows, Moment, Zone};
 use super::{Cleaning, LogNote, LogRules, LogRulesSi, LoggedAs};
 use crate::drive::{Clamp, Motor};
-use crate::error::{Code, Error, Result};
+use crate::error::{Code, Error, Given, Result};
 use crate::line::{DriveTrain, Evaluation, Line, Surroundings, evaluate};
 use crate::log::cleaning::{self, CleanLog, RawLog, Rules, can_be_window};
 use crate::quantity::Field;
+use crate::quantity::show::brief;
 use crate::quantity::unit::ONE;
 use std::borrow::Cow;
 
@@ -161,13 +162,41 @@ impl CurrentLog {
             running: self.running.as_deref(),
             may_be_negative: given.may_be_negative,
         };
-        let mut log = cleaning::clean(&raw, &rules)?;
-        let cleaning = Cleaning::of(&log.report, clock, log.readings.len(), self.logged);
+        let mut log = cleaning::clean(&raw, &rules).map_err(|error| self.in_words(error, rules.rated))?;
+        let cleaning = Cleaning::of(&log.report, clock, log.readings.len(), self.logged, rules.window.is_none());
         let mut notes = Vec::new();
         let mut names: Vec<&'static str> = self.covariates.iter().map(|x| x.name).collect();
         drop_still(&mut log, &mut names, &mut notes);
         let window = rules.window;
         Ok(Series { logged: self.logged, zone, log, names, window, cleaning, notes })
+    }
+
+    /// An error of the cleaning as a person reads it: the reading in its unit, and which unit it may be in.
+    fn in_words(&self, error: Error, rated: Option<f64>) -> Error {
+        let (Code::Dimension, Given::Number(usual), Some(rated)) = (error.code, error.value.as_ref(), rated) else {
+            return error;
+        };
+        let (name, unit, times) = (self.logged.as_str(), self.logged.unit(), usual / rated);
+        let thousandth = if self.logged == LoggedAs::Current { "milliamperes" } else { "watts" };
+        let whole = if self.logged == LoggedAs::Current { "amperes" } else { "kilowatts" };
+        let why = match times {
+            t if t > 300.0 => format!("they look like {thousandth}: give {whole}"),
+            t if t > 3.0 => {
+                format!("they may be in per cent of rated, or of another motor: give {whole} of this drive")
+            }
+            _ => format!("they look like thousands of {whole}, or the line never ran: give {whole}"),
+        };
+        let shown = |si: f64| brief(unit.from_si(si));
+        let message = format!(
+            "the usual reading of the running line is {} {}, {} times the rated {} {}, so readings are in another unit; {why}",
+            shown(*usual),
+            unit.spelled,
+            brief(times),
+            shown(rated),
+            unit.spelled
+        );
+        let limit = format!("0.01 to 3 times {} {}", shown(rated), unit.spelled);
+        Error::new(Code::Dimension, name, message).number(unit.from_si(*usual)).unit(unit.spelled).limit(limit)
     }
 
     /// The rules with what the line knows put where they are silent.
@@ -231,7 +260,7 @@ impl Series {
     pub fn of_one_piece(&self) -> Result<()> {
         if self.cleaning.pieces > 1 {
             let message = format!(
-                "the clock of this log was set back by more or less than an hour, which leaves {} pieces whose times cannot \
+                "the clock of this log was set by more or less than an hour, which leaves {} pieces whose times cannot \
                  be compared: correct the stamps, or give the pieces one by one",
                 self.cleaning.pieces
             );
@@ -239,7 +268,7 @@ impl Series {
         }
         let readings = &self.log.readings;
         if readings.is_empty() {
-            let message = format!("cleaning left nothing of this log: {} Look at the rules.", self.cleaning.sentence);
+            let message = format!("cleaning left nothing of this log. {}", self.cleaning.sentence);
             return Err(Error::new(Code::Missing, "log", message));
         }
         if readings.len() > 1 && readings.iter().all(|x| *x == readings[0]) {
@@ -260,17 +289,52 @@ impl Series {
         let from = times.partition_point(|time| *time < settled);
         if before < 2 || from + 2 > times.len() {
             let (first, last) = (self.day(0), self.day(times.len().saturating_sub(1)));
+            let what = if self.window.is_some() { "means" } else { "readings" };
             let message = format!(
-                "{field} = {} leaves {before} readings before and {} after; the log runs from {first} to {last}: choose a \
-                 date inside the log",
+                "{field} = {} leaves {before} {what} before it and {} after; the log runs from {first} to {last}: choose a \
+                 date inside it, with two or more on each side",
                 self.zone.text(moment.from),
                 times.len() - from.min(times.len())
             );
             return Err(Error::new(Code::OutOfRange, field, message)
                 .text_value(self.zone.text(moment.from))
-                .limit(format!("{first} to {last}, with two readings or more on each side")));
+                .limit(format!("{first} to {last}, with two {what} or more on each side")));
         }
         Ok((before, from))
+    }
+
+    /// An error of a regression with the names of its covariates, as a person reads it.
+    pub fn by_name(&self, error: Error) -> Error {
+        let ("covariates", Given::Number(column)) = (error.field.as_str(), error.value.as_ref()) else { return error };
+        let message = match self.names.get((*column as usize).wrapping_sub(1)) {
+            Some(name) => {
+                let beside = self.names.iter().filter(|other| *other != name).copied().collect::<Vec<_>>().join(", ");
+                format!(
+                    "{name} runs with {beside} throughout, so their effects cannot be told apart: leave one of them out"
+                )
+            }
+            None => format!(
+                "{} changed on the day of the change and never else, so the two cannot be told apart: log longer, or leave \
+                 it out",
+                self.names.join(", ")
+            ),
+        };
+        Error::new(error.code, "covariates", message)
+    }
+
+    /// Usual time from one mean or reading to the next, s.
+    pub fn step(&self) -> f64 {
+        self.window.unwrap_or(self.log.report.sample)
+    }
+
+    /// Days that so many means or readings take, at least one.
+    pub fn days_of(&self, means: usize) -> i64 {
+        (means as f64 * self.step() / 86_400.0).ceil().max(1.0) as i64
+    }
+
+    /// Time from the first reading or mean to the end of the last, s.
+    pub fn span(&self) -> f64 {
+        self.log.ends.last().zip(self.log.times.first()).map_or(0.0, |(last, first)| (last - first) as f64 / SECOND)
     }
 
     /// The date of a row.

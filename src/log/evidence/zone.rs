@@ -5,9 +5,9 @@
 //! belongs to. Without a zone the stamps stay as they are, and cleaning mends the jumps of an hour that it sees.
 
 use crate::error::{Code, Error, Result};
+use jiff::Span;
 use jiff::Timestamp;
 use jiff::civil::{Date, DateTime};
-use jiff::Span;
 use jiff::tz::{AmbiguousOffset, Offset, TimeZone};
 
 /// Nanoseconds in a second.
