@@ -23,7 +23,9 @@ use pyo3::types::{PyDict, PyType};
 /// running : array_like of bool, optional
 ///     Whether the line ran.
 /// time_zone : str, optional
-///     IANA name such as ``"Europe/Vienna"``. Without it, and without offsets, jumps of an hour are found and mended.
+///     IANA name such as ``"Europe/Vienna"``: the zone of the clock, whose days and hours the means follow. Not given: that
+///     of a pandas or polars column with a zone, else UTC. Without it, and without offsets, jumps of an hour are found and
+///     mended.
 /// rules : LogRules, optional
 ///     How to clean.
 /// name : str
@@ -69,6 +71,10 @@ impl CurrentLog {
         rules: Option<&classes::LogRules>,
         name: Option<String>,
     ) -> PyResult<Self> {
+        let time_zone = match time_zone {
+            Some(zone) => Some(zone),
+            None => reading(py)?.call_method1("zone_of", (&time.0,))?.extract()?,
+        };
         let stamps = reading(py)?.call_method1("time_stamps", (&time.0,))?;
         let (stamps, aware): (PyReadonlyArray1<'_, i64>, bool) = stamps.extract()?;
         let (logged, readings) = match (power_kw, current_a) {
@@ -151,7 +157,9 @@ impl CurrentLog {
         let py = class.py();
         let columns = columns.map(|columns| columns.0);
         let found = reading(py)?.call_method1("columns", (source.0, columns, time_format))?.cast_into::<PyDict>()?;
-        found.set_item("time_zone", time_zone)?;
+        if let Some(zone) = time_zone {
+            found.set_item("time_zone", zone)?;
+        }
         found.set_item("rules", rules)?;
         if let Some(name) = name {
             found.set_item("name", name)?;
