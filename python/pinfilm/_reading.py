@@ -185,8 +185,13 @@ def columns(source: Any, names: Mapping[str, str] | None, time_format: str | Non
         if theirs in has:
             found[ours] = source[theirs]
         elif ours in wanted or ours == "time":
-            message = f"the log has no column {theirs!r} for {ours}: it has {', '.join(map(str, has))}"
-            raise _refuse(message, ours, theirs, ", ".join(map(str, has)), "missing")
+            there = ", ".join(map(str, has))
+            option = f"--{ours.replace('_', '-')}"
+            message = (
+                f"the log has no column {theirs!r}: it has {there}; say which of them is {ours} "
+                f"(columns={{{ours!r}: …}}, on the command line {option})"
+            )
+            raise _refuse(message, ours, theirs, there, "missing")
     found["time_zone"] = zone_of(found["time"])
     return _typed(found, time_format) if type(found["time"]).__module__.startswith("polars") else found
 
