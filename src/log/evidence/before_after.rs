@@ -1,7 +1,8 @@
 //! What changed on a day: the saving at equal load, how sure it is, what the log could have seen, and what hides it.
 
-use super::current_log::{Known, SECOND, Series};
+use super::current_log::{Known, SECOND};
 use super::pull::{Levels, pull_change};
+use super::series::Series;
 use super::{Cleaning, CurrentLog, LogNote, LoggedAs, Proof, ProofSi, PullChange};
 use crate::error::{Code, Error, Result};
 use crate::line::Line;
