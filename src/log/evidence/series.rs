@@ -57,7 +57,7 @@ impl Series {
             let what = if self.window.is_some() { "means" } else { "readings" };
             let message = format!(
                 "{field} = {} leaves {before} {what} before it and {} after; the log runs from {first} to {last}: choose a \
-                 date inside it, with two or more on each side",
+                 date inside the log, with two or more on each side",
                 self.zone.text(moment.from),
                 times.len() - from.min(times.len())
             );
@@ -72,6 +72,9 @@ impl Series {
     pub fn by_name(&self, error: Error) -> Error {
         let ("covariates", Given::Number(column)) = (error.field.as_str(), error.value.as_ref()) else { return error };
         let message = match self.names.get((*column as usize).wrapping_sub(1)) {
+            Some(name) if self.names.len() == 1 => format!(
+                "{name} does not change where its effect is to be learnt, so nothing can be said of it: leave it out"
+            ),
             Some(name) => {
                 let beside = self.names.iter().filter(|other| *other != name).copied().collect::<Vec<_>>().join(", ");
                 format!(
