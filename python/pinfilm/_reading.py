@@ -234,7 +234,7 @@ def _typed(found: dict[str, Any], time_format: str | None) -> dict[str, Any]:
     """Return polars columns as NumPy takes them: text to dates and numbers, nothing to NaN."""
     polars = _polars("this table")
     for name, column in found.items():
-        if name in ("name", "time_zone"):
+        if not type(column).__module__.startswith("polars"):  # the name, the zone, an array beside a series
             continue
         if name == "time":
             found[name] = _dates(column, time_format)

@@ -94,7 +94,9 @@ pub(super) fn means(table: &Table, windows: Option<&[Window]>, mut report: Clean
     }
     match log.readings.first() {
         None => report.cautions.push(Caution::NothingLeft),
-        Some(first) if log.readings.len() > 1 && log.readings.iter().all(|x| x == first) => {
+        Some(first)
+            if log.readings.len() > 1 && log.readings.iter().all(|x| (x - first).abs() <= 1e-12 * first.abs()) =>
+        {
             report.cautions.push(Caution::Constant);
         }
         Some(_) => {}

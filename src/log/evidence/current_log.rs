@@ -177,13 +177,13 @@ impl CurrentLog {
         let message = format!(
             "the usual reading of the running line is {} {}, {} times the rated {} {}, so readings are in another unit; {why}",
             shown(*usual),
-            unit.spelled,
+            unit.label,
             brief(times),
             shown(rated),
-            unit.spelled
+            unit.label
         );
-        let limit = format!("0.01 to 3 times {} {}", shown(rated), unit.spelled);
-        Error::new(Code::Dimension, name, message).number(unit.from_si(*usual)).unit(unit.spelled).limit(limit)
+        let limit = format!("0.01 to 3 times {} {}", shown(rated), unit.label);
+        Error::new(Code::Dimension, name, message).number(unit.from_si(*usual)).unit(unit.label).limit(limit)
     }
 
     /// The rules with what the line knows put where they are silent.

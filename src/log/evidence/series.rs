@@ -36,7 +36,7 @@ impl Series {
             let message = format!("cleaning left nothing of this log. {}", self.cleaning.sentence);
             return Err(Error::new(Code::Missing, "log", message));
         }
-        if readings.len() > 1 && readings.iter().all(|x| *x == readings[0]) {
+        if readings.len() > 1 && readings.iter().all(|x| (x - readings[0]).abs() <= 1e-12 * readings[0].abs()) {
             let message = format!("all {} means of this log are alike: check the clamp", readings.len());
             return Err(Error::new(Code::Inconsistent, "log", message).number(readings[0]));
         }
