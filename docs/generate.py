@@ -21,6 +21,10 @@ ROOMS = {
     "supply": (("supply",), ("electrics",)),
     "economics": (("costs", "cost", ""), ("economics",)),
     "line": (("duty", "round_loop", "shot_record", "friction_curve", "elongation_curve"), ()),
+    "log": (
+        ("rules", "proof", "cleaning", "change_points", "before_after", "avoided", "watch", "oil_check", "oil_use"),
+        ("statistics",),
+    ),
 }
 
 

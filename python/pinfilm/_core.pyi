@@ -259,12 +259,12 @@ class AvoidedUse:
     @property
     def placebo_agrees(self, /) -> bool | None:
         """
-        whether the real |t| exceeds them all; none with fewer than 19 days
+        whether the real |t| exceeds them all; none with fewer than 19 dates
         """
     @property
     def placebo_rank(self, /) -> float:
         """
-        rank of the change among days before at which the same was tried
+        rank of the change among dates before at which the same was tried
         """
     def replace(self, paths: Mapping[str, Any] | None = None, /, **changes: "object") -> AvoidedUse:
         """
@@ -460,7 +460,7 @@ class BeforeAfter:
     @property
     def needed_days(self, /) -> int | None:
         """
-        means on each side that would show the saving; none where no number would do
+        days on each side that would show the saving, of means as far apart as these; none where no number would do
         """
     @property
     def notes(self, /) -> tuple[LogNote, ...]:
@@ -480,7 +480,7 @@ class BeforeAfter:
     @property
     def placebo_agrees(self, /) -> bool | None:
         """
-        whether the real |t| exceeds them all; happens in 16 to 20 % of logs where nothing was done; none with fewer than 19 days
+        whether the real |t| exceeds them all; happens in 16 to 20 % of logs where nothing was done; none with fewer than 19 dates
         """
     @property
     def placebo_largest_t(self, /) -> float:
@@ -490,12 +490,12 @@ class BeforeAfter:
     @property
     def placebo_rank(self, /) -> float:
         """
-        (1 + days with |t| at least as large) / (1 + days); no p value
+        (1 + dates with |t| at least as large) / (1 + dates); no p value
         """
     @property
     def placebo_splits(self, /) -> int:
         """
-        days before the change at which the same test was tried
+        dates before the change at which the same test was tried
         """
     @property
     def pull(self, /) -> PullChange | None:
@@ -1844,7 +1844,9 @@ class CurrentLog:
     running : array_like of bool, optional
         Whether the line ran.
     time_zone : str, optional
-        IANA name such as ``"Europe/Vienna"``. Without it, and without offsets, jumps of an hour are found and mended.
+        IANA name such as ``"Europe/Vienna"``: the zone of the clock, whose days and hours the means follow. Not given: that
+        of a pandas or polars column with a zone, else UTC. Without it, and without offsets, jumps of an hour are found and
+        mended.
     rules : LogRules, optional
         How to clean.
     name : str
@@ -4453,7 +4455,7 @@ class LogRules:
     @property
     def window_h(self, /) -> float:
         """
-        length of the means; 0 to keep single readings
+        length of the means by the clock of the log: whole days from midnight, or hours or minutes that go into a day; 0 to keep single readings
         """
 
 @final

@@ -101,8 +101,10 @@ def invented(
     start = datetime.date(2025, 1, 1)
     per_day = 24 * 60 // step_min
     rows = days * per_day
-    minute = np.arange(rows) * step_min
-    day, of_day = minute // 1440, minute % 1440
+    utc = np.datetime64(start, "m") - np.timedelta64(60, "m") + np.arange(rows) * np.timedelta64(step_min, "m")
+    wall = _on_the_wall(utc)  # people come to work by it
+    minute = (wall - np.datetime64(start, "m")).astype(np.int64)
+    day, of_day = np.minimum(minute // 1440, days - 1), minute % 1440
 
     # a product mix that wanders from day to day and from shift to shift; a room with seasons
     mix = _wander(chance, days, 0.6) * 0.09 + 0.75
@@ -125,9 +127,8 @@ def invented(
     mean_share = float(share[runs & changed].mean())
     at_mean = [np.array([np.interp(mean_share, shares, side[:, k]) for k in range(3)]) for side in (before, after)]
 
-    utc = np.datetime64(start, "m") - np.timedelta64(60, "m") + minute * np.timedelta64(1, "m")
     columns = {
-        "time": _on_the_wall(utc),
+        "time": wall,
         "power_kw" if power else "current_a": reading,
         "load_pct": np.round(100 * share, 1),
         "temperature_c": np.round(room, 1),

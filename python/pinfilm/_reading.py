@@ -56,6 +56,14 @@ def time_stamps(time: Any) -> tuple[NDArray[np.int64], bool]:
     return _one_by_one(array)
 
 
+def zone_of(time: Any) -> str | None:
+    """Return the name of the zone that a column of pandas or polars is in; its days are the days of the log."""
+    dtype = getattr(time, "dtype", None)
+    zone = getattr(dtype, "tz", None) or getattr(dtype, "time_zone", None)
+    name = zone if isinstance(zone, str) else getattr(zone, "key", None) or getattr(zone, "zone", None)
+    return name if isinstance(name, str) and "/" in name else None  # an offset such as +02:00 is no zone
+
+
 def _one_by_one(array: NDArray[Any]) -> tuple[NDArray[np.int64], bool]:
     """Read texts and `datetime` objects; those without a date are missing."""
     stamps = np.full(array.size, MISSING, dtype=np.int64)
@@ -177,8 +185,14 @@ def columns(source: Any, names: Mapping[str, str] | None, time_format: str | Non
         if theirs in has:
             found[ours] = source[theirs]
         elif ours in wanted or ours == "time":
-            message = f"the log has no column {theirs!r} for {ours}: it has {', '.join(map(str, has))}"
-            raise _refuse(message, ours, theirs, ", ".join(map(str, has)), "missing")
+            there = ", ".join(map(str, has))
+            option = f"--{ours.replace('_', '-')}"
+            message = (
+                f"the log has no column {theirs!r}: it has {there}; say which of them is {ours} "
+                f"(columns={{{ours!r}: …}}, on the command line {option})"
+            )
+            raise _refuse(message, ours, theirs, there, "missing")
+    found["time_zone"] = zone_of(found["time"])
     return _typed(found, time_format) if type(found["time"]).__module__.startswith("polars") else found
 
 
@@ -220,7 +234,7 @@ def _typed(found: dict[str, Any], time_format: str | None) -> dict[str, Any]:
     """Return polars columns as NumPy takes them: text to dates and numbers, nothing to NaN."""
     polars = _polars("this table")
     for name, column in found.items():
-        if name == "name":
+        if not type(column).__module__.startswith("polars"):  # the name, the zone, an array beside a series
             continue
         if name == "time":
             found[name] = _dates(column, time_format)

@@ -6,17 +6,21 @@
 //!
 //! Times are whole nanoseconds, as time stamps come; durations are seconds.
 
+mod calendar; // where a window begins and ends
 mod clock; // clock changes, order, duplicated stamps
 mod report; // counts and cautions
 mod spikes; // readings far from their neighbours
 mod state; // stopped, starting, warming up
 mod windows; // coverage and means
 
+pub use calendar::can_be_window;
 pub use report::{Caution, CleaningReport};
 
 use crate::error::{Code, Error, Result};
 use crate::log::statistics::median;
+use calendar::Calendar;
 use clock::Row;
+use jiff::tz::TimeZone;
 use state::State;
 
 /// Nanoseconds in a second.
@@ -41,7 +45,7 @@ pub struct RawLog<'a> {
 
 /// How to clean; durations in s.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Rules {
+pub struct Rules<'a> {
     /// Reading of the drive without load, in the unit of the readings: below half of it the line stands.
     pub no_load: Option<f64>,
     /// Rated reading, against logs in the wrong unit.
@@ -54,17 +58,18 @@ pub struct Rules {
     pub long_stop: f64,
     /// Whether a gap in the log is a stop, as with a logger that is off when the line is.
     pub gaps_are_stops: bool,
-    /// Window of a mean, 86400; none to keep single readings, and then no rule for gaps.
+    /// Window of a mean, 86400 for the days of the calendar, see [`can_be_window`]; none to keep single readings, and then
+    /// no rule for gaps.
     pub window: Option<f64>,
-    /// Where windows begin, such as local midnight after midnight of the time stamps.
-    pub window_start: f64,
+    /// Zone whose clock the windows follow; none for a bare clock, whose times are what it showed.
+    pub zone: Option<&'a TimeZone>,
     /// Least share of a window that the log covers, stops counted as covered; 0.7.
     pub coverage: f64,
     /// Step of the display, in the unit of the readings; none to take the smallest difference in the log.
     pub display_step: Option<f64>,
 }
 
-impl Default for Rules {
+impl Default for Rules<'_> {
     fn default() -> Self {
         Rules {
             no_load: None,
@@ -74,7 +79,7 @@ impl Default for Rules {
             long_stop: 14_400.0,
             gaps_are_stops: false,
             window: Some(86_400.0),
-            window_start: 0.0,
+            zone: None,
             coverage: 0.7,
             display_step: None,
         }
@@ -86,6 +91,8 @@ impl Default for Rules {
 pub struct CleanLog {
     /// Start of the window, or time of the reading, ns.
     pub times: Vec<i64>,
+    /// End of the window, or time of the reading, ns.
+    pub ends: Vec<i64>,
     /// Mean readings.
     pub readings: Vec<f64>,
     /// Mean covariates.
@@ -102,8 +109,8 @@ pub struct CleanLog {
 
 /// Cleans a log.
 ///
-/// Fails for an empty log, columns of unlike length, readings mostly below zero, and readings whose unit cannot be that of
-/// the rated one. Everything else is a counted repair or a caution. Source: closure of our own from common practice of
+/// Fails for an empty log, columns of unlike length, windows that do not fit a clock, readings mostly below zero, and
+/// readings whose unit cannot be that of the rated one. Everything else is a counted repair or a caution. Source: closure of our own from common practice of
 /// data loggers; the running median and its limit after Hampel (1974).
 ///
 /// ```
@@ -117,14 +124,21 @@ pub struct CleanLog {
 /// # Ok::<(), pinfilm::Error>(())
 /// ```
 pub fn clean(raw: &RawLog, rules: &Rules) -> Result<CleanLog> {
+    let calendar =
+        rules.window.map(|seconds| Calendar::new(seconds, rules.zone.unwrap_or(&TimeZone::UTC))).transpose()?;
     let mut report = CleaningReport { read: raw.times.len(), ..CleaningReport::default() };
     let readable = readable(raw, &mut report)?;
     let mut table = clock::in_order(raw, readable, &mut report);
     state::mark(&mut table, rules, &mut report);
     check_unit(&table.rows, rules)?;
-    windows::drop_gaps(&mut table, rules, &mut report);
+    let Some(calendar) = calendar else {
+        spikes::drop(&mut table, rules, &mut report);
+        return Ok(windows::means(&table, None, report));
+    };
+    let windows = windows::of_rows(&table, &calendar)?;
+    windows::drop_gaps(&mut table, &windows, &calendar, rules, &mut report);
     spikes::drop(&mut table, rules, &mut report);
-    Ok(windows::means(&table, rules, report))
+    Ok(windows::means(&table, Some(&windows), report))
 }
 
 /// File positions of the rows that hold a usable reading.
@@ -152,14 +166,16 @@ fn readable(raw: &RawLog, report: &mut CleaningReport) -> Result<Vec<usize>> {
     }
     let (good, negative): (Vec<usize>, Vec<usize>) = finite.iter().partition(|row| raw.readings[**row] >= 0.0);
     report.negative = negative.len();
-    if negative.len() > good.len() {
+    // a clamp the wrong way round shows zero while the line stands
+    let above = good.iter().filter(|row| raw.readings[**row] > 0.0).count();
+    if negative.len() > above {
         return Err(Error::new(
             Code::OutOfRange,
             "log",
             format!(
-                "{} of {} currents are below zero: turn the clamp round, check the column, or say that it is power",
-                negative.len(),
-                finite.len()
+                "{} readings are below zero and {above} above: turn the clamp round, check the column, or say that readings \
+                 may be negative, as power of a line that runs downhill",
+                negative.len()
             ),
         )
         .limit("0 or more"));
@@ -170,27 +186,20 @@ fn readable(raw: &RawLog, report: &mut CleaningReport) -> Result<Vec<usize>> {
 /// Refuses readings of a running line that are far from rated: milliamperes, or per cent of rated.
 fn check_unit(rows: &[Row], rules: &Rules) -> Result<()> {
     let Some(rated) = rules.rated else { return Ok(()) };
-    let mut running: Vec<f64> = rows.iter().filter(|row| row.state == State::Running).map(|row| row.reading).collect();
-    if running.is_empty() {
+    let running = rows.iter().filter(|row| row.state == State::Running);
+    // without a rule for stops these are among the rows, so the readings above zero are looked at
+    let mut above: Vec<f64> = running.map(|row| row.reading.abs()).filter(|reading| *reading > 0.0).collect();
+    if above.is_empty() {
         return Ok(());
     }
-    let usual = median(&mut running);
+    let usual = median(&mut above);
     let times = usual / rated;
-    let why = match times {
-        t if t > 300.0 => "it looks like thousandths of the unit",
-        t if t > 3.0 => "it may be in per cent of rated, or of another motor",
-        t if t.abs() < 0.01 => "it looks like thousands of the unit, or the line never ran",
-        _ => return Ok(()),
-    };
-    Err(Error::new(
-        Code::Dimension,
-        "log",
-        format!(
-            "the usual reading is {usual:.4}, {times:.3} times rated: {why}; give readings in the unit of the rated one"
-        ),
-    )
-    .number(usual)
-    .limit(format!("0.01 to 3 times {rated}")))
+    if (0.01..=3.0).contains(&times) {
+        return Ok(());
+    }
+    let message =
+        format!("the usual reading is {usual:.3}, {times:.3} times rated: give it in the unit of the rated one");
+    Err(Error::new(Code::Dimension, "log", message).number(usual).limit(format!("0.01 to 3 times {rated}")))
 }
 
 #[cfg(test)]
@@ -204,7 +213,7 @@ mod tests {
         clean(&RawLog { times, readings, covariates: &[], running: None, may_be_negative: false }, &rules)
     }
 
-    const SINGLE: Rules = Rules {
+    const SINGLE: Rules<'_> = Rules {
         no_load: Some(1.0),
         rated: None,
         start_up: 60.0,
@@ -212,7 +221,7 @@ mod tests {
         long_stop: 14_400.0,
         gaps_are_stops: false,
         window: None,
-        window_start: 0.0,
+        zone: None,
         coverage: 0.7,
         display_step: Some(0.01),
     };
@@ -274,6 +283,11 @@ mod tests {
             assert_eq!(code(&times, &[wrong; 50], Rules { no_load: None, ..rated }), Code::Dimension);
         }
         assert!(log(&times, &[2.6; 50], rated).is_ok());
+        // stops do not hide the unit
+        let stops: Vec<f64> = (0..50).map(|row| if row % 3 == 0 { 2600.0 } else { 0.0 }).collect();
+        assert_eq!(code(&times, &stops, Rules { no_load: None, ..rated }), Code::Dimension);
+        let turned: Vec<f64> = (0..50).map(|row| if row % 3 == 0 { -2.6 } else { -0.0 }).collect();
+        assert_eq!(code(&times, &turned, SINGLE), Code::OutOfRange);
     }
 
     #[test]

@@ -35,6 +35,30 @@ impl Caution {
             Caution::NothingLeft => "nothing_left",
         }
     }
+
+    /// The same as a sentence: what was seen, and what to do.
+    pub const fn said(self) -> &'static str {
+        match self {
+            Caution::Reversed => "The file runs from new to old and was turned round.",
+            Caution::Unsorted => {
+                "The rows were in no order: they were sorted, and a change of the clock could not be seen."
+            }
+            Caution::ClockSplit => {
+                "The clock was set by more or less than an hour: the log is in pieces whose times cannot be compared."
+            }
+            Caution::DuplicatesDiffer => {
+                "Rows with one time stamp had different readings, which were averaged: check the stamps."
+            }
+            Caution::NoStopRule => {
+                "Nothing told when the line stood, so readings of a standing line, if there are any, count in full."
+            }
+            Caution::ManySpikes => {
+                "More than 2 % of the readings were spikes: perhaps the line itself, or starts that nothing told of."
+            }
+            Caution::Constant => "All that is left is alike: check the clamp.",
+            Caution::NothingLeft => "Nothing is left: look at the rules, and at the unit of the readings.",
+        }
+    }
 }
 
 /// A count for every step. Rows left out and rows kept add up to the rows read.

@@ -72,7 +72,7 @@ mod tests {
     use super::super::{CleanLog, RawLog, Rules, clean};
 
     const MINUTE: i64 = 60_000_000_000;
-    const RULES: Rules = Rules {
+    const RULES: Rules<'_> = Rules {
         no_load: Some(1.0),
         rated: None,
         start_up: 90.0,
@@ -80,7 +80,7 @@ mod tests {
         long_stop: 14_400.0,
         gaps_are_stops: false,
         window: None,
-        window_start: 0.0,
+        zone: None,
         coverage: 0.7,
         display_step: Some(1.0),
     };

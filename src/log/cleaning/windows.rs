@@ -1,52 +1,62 @@
 //! Windows: which of them the log covers, and their means.
 
+use super::calendar::{Calendar, Window};
 use super::clock::Table;
 use super::state::State;
-use super::{Caution, CleanLog, CleaningReport, Rules, SECOND};
+use super::{Caution, CleanLog, CleaningReport, Rules};
+use crate::error::Result;
 use crate::log::statistics::mean;
 
-/// The window of a row: its piece and its number.
-fn window_of(table: &Table, row: usize, length: i64, start: i64) -> (u32, i64) {
-    (table.rows[row].piece, (table.rows[row].time - start).div_euclid(length))
-}
-
-/// Length and start of the windows, ns; none for single readings.
-fn windows(rules: &Rules) -> Option<(i64, i64)> {
-    rules.window.map(|length| (((length * SECOND) as i64).max(1), (rules.window_start * SECOND) as i64))
+/// The window of each row of a table, in its order.
+pub(super) fn of_rows(table: &Table, calendar: &Calendar) -> Result<Vec<Window>> {
+    let mut windows: Vec<Window> = Vec::with_capacity(table.rows.len());
+    for row in &table.rows {
+        let last = windows.last().filter(|last| (last.from..last.until).contains(&row.time));
+        windows.push(match last {
+            Some(last) => *last,
+            None => calendar.around(row.time)?,
+        });
+    }
+    Ok(windows)
 }
 
 /// Marks rows in windows that the log covers too little of; stops count as covered, they are known.
-pub(super) fn drop_gaps(table: &mut Table, rules: &Rules, report: &mut CleaningReport) {
-    let Some((length, start)) = windows(rules) else { return };
-    let numbers: Vec<(u32, i64)> = (0..table.rows.len()).map(|row| window_of(table, row, length, start)).collect();
+pub(super) fn drop_gaps(
+    table: &mut Table,
+    windows: &[Window],
+    calendar: &Calendar,
+    rules: &Rules,
+    report: &mut CleaningReport,
+) {
+    let numbers: Vec<(u32, Window)> =
+        table.rows.iter().zip(windows).map(|(row, window)| (row.piece, *window)).collect();
     let mut rows = table.rows.iter_mut();
-    let mut last: Option<(u32, i64)> = None;
-    for window in numbers.chunk_by(PartialEq::eq) {
-        let now = window[0];
-        if let Some(last) = last.filter(|last| last.0 == now.0) {
-            report.windows_missing += (now.1 - last.1 - 1) as usize;
+    let mut last: Option<(u32, Window)> = None;
+    for same in numbers.chunk_by(PartialEq::eq) {
+        let (piece, window) = same[0];
+        if let Some((_, last)) = last.filter(|last| last.0 == piece) {
+            report.windows_missing += ((window.from - last.until) as f64 / calendar.usual as f64).round() as usize;
         }
-        last = Some(now);
-        let poor = (window.len() as f64 * table.sample as f64) < rules.coverage * length as f64;
+        last = Some((piece, window));
+        let poor = (same.len() as f64 * table.sample as f64) < rules.coverage * (window.until - window.from) as f64;
         report.windows_with_gaps += usize::from(poor);
-        for row in rows.by_ref().take(window.len()).filter(|row| poor && row.state == State::Running) {
+        for row in rows.by_ref().take(same.len()).filter(|row| poor && row.state == State::Running) {
             row.state = State::Gap;
             report.gaps += 1;
         }
     }
 }
 
-/// Means of the rows that are left, or these rows.
-pub(super) fn means(table: &Table, rules: &Rules, mut report: CleaningReport) -> CleanLog {
+/// Means of the rows that are left over the window of each, or without windows these rows.
+pub(super) fn means(table: &Table, windows: Option<&[Window]>, mut report: CleaningReport) -> CleanLog {
     let left: Vec<usize> = (0..table.rows.len()).filter(|row| table.rows[*row].state == State::Running).collect();
-    let lengths = windows(rules);
     let same = |a: &usize, b: &usize| {
-        lengths
-            .is_some_and(|(length, start)| window_of(table, *a, length, start) == window_of(table, *b, length, start))
+        windows.is_some_and(|windows| table.rows[*a].piece == table.rows[*b].piece && windows[*a] == windows[*b])
     };
     let columns = table.covariates.len();
     let mut log = CleanLog {
         times: Vec::new(),
+        ends: Vec::new(),
         readings: Vec::new(),
         covariates: vec![Vec::new(); columns],
         rows: Vec::new(),
@@ -70,10 +80,9 @@ pub(super) fn means(table: &Table, rules: &Rules, mut report: CleaningReport) ->
         let started = table.rows[told..until].iter().any(|row| row.start && row.piece == first.piece);
         told = until;
         let readings: Vec<f64> = window.iter().map(|row| table.rows[*row].reading).collect();
-        log.times.push(match lengths {
-            Some((length, start)) => window_of(table, window[0], length, start).1 * length + start,
-            None => first.time,
-        });
+        let span = windows.map_or(Window { from: first.time, until: first.time }, |windows| windows[window[0]]);
+        log.times.push(span.from);
+        log.ends.push(span.until);
         log.readings.push(mean(&readings));
         for (column, value) in log.covariates.iter_mut().zip(covariates) {
             column.push(value);
@@ -85,7 +94,9 @@ pub(super) fn means(table: &Table, rules: &Rules, mut report: CleaningReport) ->
     }
     match log.readings.first() {
         None => report.cautions.push(Caution::NothingLeft),
-        Some(first) if log.readings.len() > 1 && log.readings.iter().all(|x| x == first) => {
+        Some(first)
+            if log.readings.len() > 1 && log.readings.iter().all(|x| (x - first).abs() <= 1e-12 * first.abs()) =>
+        {
             report.cautions.push(Caution::Constant);
         }
         Some(_) => {}
@@ -97,6 +108,7 @@ pub(super) fn means(table: &Table, rules: &Rules, mut report: CleaningReport) ->
 #[cfg(test)]
 mod tests {
     use super::super::{Caution, CleanLog, RawLog, Rules, clean};
+    use jiff::tz::{Offset, TimeZone};
 
     const MINUTE: i64 = 60_000_000_000;
 
@@ -125,11 +137,30 @@ mod tests {
     }
 
     #[test]
-    fn windows_begin_where_they_are_told() {
-        let six_hours = Rules { window_start: 6.0 * 3600.0, ..Rules::default() };
-        let found = log(-1440..1440, six_hours);
+    fn days_begin_at_midnight_of_the_zone() {
+        let zone = TimeZone::fixed(Offset::from_hours(-6).unwrap());
+        let found = log(-1440..1440, Rules { zone: Some(&zone), ..Rules::default() });
         assert_eq!(found.times, [-1080 * MINUTE, 360 * MINUTE]);
-        assert_eq!(found.report.gaps, 360); // before the first six o'clock; the last window is covered to three quarters
+        assert_eq!(found.ends, [360 * MINUTE, 1800 * MINUTE]);
+        assert_eq!(found.report.gaps, 360); // before the first midnight; the last window is covered to three quarters
+    }
+
+    #[test]
+    fn days_on_which_the_clock_is_changed_are_whole_days() {
+        let zone = TimeZone::get("Europe/Vienna").unwrap();
+        // 28 March to 1 April and 24 to 28 October 2025, by the minute, UTC
+        for (midnight, lengths) in [(20_175 * 1440 - 60, [24, 24, 23, 24]), (20_385 * 1440 - 120, [24, 24, 25, 24])] {
+            let length = 60 * lengths.iter().sum::<i64>();
+            let found =
+                log(midnight..midnight + length, Rules { zone: Some(&zone), coverage: 1.0, ..Rules::default() });
+            assert_eq!(found.rows, lengths.map(|hours| 60 * hours as usize));
+            assert_eq!((found.report.windows_with_gaps, found.report.windows_missing), (0, 0));
+            // 20 hours of the day of the change are 87 % of the short day, and 80 % of the long one
+            let off = midnight + 68 * 60..midnight + (48 + lengths[2]) * 60;
+            let logged = (midnight..midnight + length).filter(|m| !off.contains(m));
+            let found = log(logged, Rules { zone: Some(&zone), coverage: 0.82, ..Rules::default() });
+            assert_eq!(found.rows.len(), if lengths[2] == 23 { 4 } else { 3 });
+        }
     }
 
     #[test]

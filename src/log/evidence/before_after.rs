@@ -1,7 +1,8 @@
 //! What changed on a day: the saving at equal load, how sure it is, what the log could have seen, and what hides it.
 
-use super::current_log::{Known, SECOND, Series};
+use super::current_log::{Known, SECOND};
 use super::pull::{Levels, pull_change};
+use super::series::Series;
 use super::{Cleaning, CurrentLog, LogNote, LoggedAs, Proof, ProofSi, PullChange};
 use crate::error::{Code, Error, Result};
 use crate::line::Line;
@@ -19,6 +20,8 @@ const WEAK_WITNESS: f64 = 0.4;
 const HIDDEN_PAIR: f64 = 0.1;
 /// Share of the draws that must give a load.
 const MOST_DRAWS_FAIL: f64 = 0.25;
+/// A log longer than this, s, runs through seasons.
+const SEASONS: f64 = 120.0 * 86_400.0;
 /// Days that a person would log at most.
 const TOO_MANY_DAYS: i64 = 1000;
 
@@ -77,12 +80,12 @@ macro_rules! before_after_noun { ($declare:ident) => { $declare! {
         scatter_pct as scatter: f64 [PCT] "scatter of the means about the model, of the level before" { formula: "√(Σ e²/(n − p)) / b₀", source: MODEL, class: Class::Derived }
         covariates as covariates: Vec<Word> [WORD] "what was taken out: load, speed, temperature" {}
         effects as effects: Named [ONE] "change of the reading per unit of each, A or kW" { formula: MODEL, source: MODEL, class: Class::Derived }
-        placebo_splits as placebo_splits: i64 [ONE] "days before the change at which the same test was tried" { formula: "all days that leave 15 means on each side", source: PLACEBO, class: Class::Closure }
+        placebo_splits as placebo_splits: i64 [ONE] "dates before the change at which the same test was tried" { formula: "all dates that leave 15 means on each side", source: PLACEBO, class: Class::Closure }
         placebo_largest_t as placebo_largest_t: f64 [ONE] "largest |t| among them" { formula: "the same model there", source: PLACEBO, class: Class::Closure }
-        placebo_rank as placebo_rank: f64 [ONE] "(1 + days with |t| at least as large) / (1 + days); no p value" { formula: "counted", source: PLACEBO, class: Class::Closure }
-        placebo_agrees as placebo_agrees: Option<bool> [WORD = None] "whether the real |t| exceeds them all; happens in 16 to 20 % of logs where nothing was done; none with fewer than 19 days" {}
+        placebo_rank as placebo_rank: f64 [ONE] "(1 + dates with |t| at least as large) / (1 + dates); no p value" { formula: "counted", source: PLACEBO, class: Class::Closure }
+        placebo_agrees as placebo_agrees: Option<bool> [WORD = None] "whether the real |t| exceeds them all; happens in 16 to 20 % of logs where nothing was done; none with fewer than 19 dates" {}
         detectable_pct as detectable: f64 [PCT] "least change that so many days could show" { formula: "(t_α + t_power) √(CV² (1/n₁′ + 1/n₂′) + 2 κ {proof.systematic_pct}²)", source: PLAN, class: Class::Derived }
-        needed_days as needed: Option<i64> [DAYS_COUNTED = None] "means on each side that would show the saving; none where no number would do" { formula: "least n with that change at most the saving", source: PLAN, class: Class::Derived }
+        needed_days as needed: Option<i64> [DAYS_COUNTED = None] "days on each side that would show the saving, of means as far apart as these; none where no number would do" { formula: "least n with that change at most the saving, times the days from one mean to the next", source: PLAN, class: Class::Derived }
         active_saving_pct as active_saving: Option<f64> [PCT = None] "saved of the active current, by the quick form for a clamp on the mains side of a motor without converter" { formula: "1 − √(I₂² − I₀²) / √(I₁² − I₀²)", source: "phasor diagram; common practice", class: Class::CommonPractice }
         pull as pull: Option<PullChange> [WORD = None] "the same as pull of the chain; needs the line" {}
         pin_share_pct as pin_share: Option<f64> [PCT = None] "share of the pull that pins and bushes make; needs the line" { formula: "{tension.shares} of joint", source: "tension march", class: Class::Derived }
@@ -111,7 +114,8 @@ impl CurrentLog {
         let total = series.log.readings.len();
         let (readings, columns) = series.rows(|row| row < before || row >= from);
         let covariates: Vec<&[f64]> = columns.iter().map(Vec::as_slice).collect();
-        let found = proof::before_after(&readings, before, &covariates, asked.confidence)?;
+        let found = proof::before_after(&readings, before, &covariates, asked.confidence)
+            .map_err(|error| series.by_name(error))?;
         if !found.t.is_finite() {
             let message =
                 "the log follows its model without any scatter, so nothing can be said of its error: check the clamp";
@@ -123,7 +127,7 @@ impl CurrentLog {
         let (count_before, count_after) = (before as f64, (total - from) as f64);
         let detectable = plan.least_change(count_before, count_after);
         let wanted = asked.expected_saving.unwrap_or(found.saving.abs());
-        let needed = plan.days(wanted).ok().map(|days| days as i64);
+        let needed = plan.days(wanted).ok().map(|means| series.days_of(means));
 
         let mut told =
             Told { notes: series.notes.clone(), found: &found, placebo, detectable, pull: None, blind: None };
@@ -253,12 +257,12 @@ impl Told<'_> {
         if !series.has_load() {
             self.note("load_not_logged", "The load was not logged: a lighter load may be the whole of the difference. Log it, or show that it was the same.".into());
         }
-        if !series.names.contains(&"temperature_c") && series.log.times.len() > 120 {
+        if !series.names.contains(&"temperature_c") && series.span() > SEASONS {
             self.note("temperature_not_logged", "The temperature was not logged, and the log runs through seasons: cold gear oil alone can make such a difference.".into());
         }
         for caution in &series.cleaning.cautions {
             if caution == "no_stop_rule" {
-                self.note("stops_in_the_means", "Neither a run signal nor a no-load reading was given: stops are in the means. Give one of them, or the line.".into());
+                self.note("stops_in_the_means", "Neither a run signal nor a no-load reading was given, so readings of a standing line, if there are any, count in full. Give one of them, or the line.".into());
             }
         }
         let Some(known) = known else {
@@ -316,7 +320,7 @@ impl Told<'_> {
         if let Some(all) = Witness::of(known).halved_all {
             if all < self.detectable {
                 self.blind = Some(format!(
-                    "even with all friction halved the current would fall by {} %, and these days show nothing below {} %",
+                    "even with all friction halved the current would fall by {} %, and this log shows nothing below {} %",
                     brief(100.0 * all),
                     brief(100.0 * self.detectable)
                 ));
@@ -380,7 +384,7 @@ impl Told<'_> {
                     }
                 });
                 let placebo = match self.placebo.agrees {
-                    Some(true) => format!("; at none of {} days before was there such a step", self.placebo.splits),
+                    Some(true) => format!("; at none of {} dates before was there such a step", self.placebo.splits),
                     _ => "; the period before is too short to try the same where nothing was done".into(),
                 };
                 format!("{span}: {seen}{pull}{placebo}.")
@@ -392,7 +396,7 @@ impl Told<'_> {
                 brief(self.placebo.real_t)
             ),
             Verdict::NothingSeen => format!(
-                "{span}: no change is seen {equal} ({range} saved); these days would have shown {} %, and {days}.",
+                "{span}: no change is seen {equal} ({range} saved); this log would have shown {} %, and {days}.",
                 pct(self.detectable)
             ),
             Verdict::CannotBeTold => format!(

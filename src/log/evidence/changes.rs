@@ -85,7 +85,8 @@ impl CurrentLog {
             ChangeOf::MeanVariance => change::Cost::MeanVariance,
         };
         let columns: Vec<&[f64]> = series.log.covariates.iter().map(Vec::as_slice).collect();
-        let found = change::change_points(&series.log.readings, &columns, cost, least_segment as usize)?;
+        let found = change::change_points(&series.log.readings, &columns, cost, least_segment as usize)
+            .map_err(|error| series.by_name(error))?;
         let changes: Vec<Change> = found
             .points
             .iter()

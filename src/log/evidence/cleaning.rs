@@ -48,7 +48,13 @@ cleaning_noun!(noun);
 
 impl Cleaning {
     /// From the counts of the cleaning, of the clock and of the means that are left.
-    pub(super) fn of(report: &CleaningReport, clock: ClockRows, means: usize, logged: LoggedAs) -> Cleaning {
+    pub(super) fn of(
+        report: &CleaningReport,
+        clock: ClockRows,
+        means: usize,
+        logged: LoggedAs,
+        single: bool,
+    ) -> Cleaning {
         let count = |rows: usize| rows as i64;
         let mut cautions: Vec<Word> = report.cautions.iter().map(|caution| Cow::Borrowed(caution.as_str())).collect();
         if clock.skipped_hour > 0 {
@@ -82,13 +88,13 @@ impl Cleaning {
             display_step_a: step(LoggedAs::Current, report.display_step),
             display_step_kw: step(LoggedAs::Power, KW.from_si(report.display_step)),
             cautions,
-            sentence: Cow::Owned(sentence(report, means)),
+            sentence: Cow::Owned(sentence(report, clock, means, single)),
         }
     }
 }
 
-/// The counts that are not nothing, in the order of the steps.
-fn sentence(report: &CleaningReport, means: usize) -> String {
+/// The counts that are not nothing, in the order of the steps, and what a reader should know.
+fn sentence(report: &CleaningReport, clock: ClockRows, means: usize, single: bool) -> String {
     let steps = [
         (report.unreadable, "unreadable"),
         (report.negative, "below zero"),
@@ -104,5 +110,16 @@ fn sentence(report: &CleaningReport, means: usize) -> String {
         steps.iter().filter(|(rows, _)| *rows > 0).map(|(rows, what)| format!("{rows} {what}")).collect();
     let out = if out.is_empty() { "none left out".into() } else { format!("left out: {}", out.join(", ")) };
     let share = show::brief(100.0 * report.kept as f64 / (report.read as f64).max(1.0));
-    format!("Of {} rows {} ({share} %) went into {means} means; {out}.", report.read, report.kept)
+    let kept = if single { "were kept as they are".into() } else { format!("went into {means} means") };
+    let mut said = format!("Of {} rows {} ({share} %) {kept}; {out}.", report.read, report.kept);
+    let cautions = report.cautions.iter().map(|caution| caution.said());
+    let clock = (clock.skipped_hour > 0).then_some(
+        "Some stamps lie in the hour that the clock skips in spring: this logger stays on winter time, or is of another \
+         time zone.",
+    );
+    for caution in cautions.chain(clock) {
+        said.push(' ');
+        said.push_str(caution);
+    }
+    said
 }

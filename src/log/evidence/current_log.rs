@@ -1,14 +1,15 @@
 //! The log that a plant has, and what is left of it after cleaning.
 
-use super::zone::{ClockRows, Moment, Zone};
+use super::series::Series;
+use super::zone::{ClockRows, Zone};
 use super::{Cleaning, LogNote, LogRules, LogRulesSi, LoggedAs};
 use crate::drive::{Clamp, Motor};
-use crate::error::{Code, Error, Result};
+use crate::error::{Code, Error, Given, Result};
 use crate::line::{DriveTrain, Evaluation, Line, Surroundings, evaluate};
-use crate::log::cleaning::{self, CleanLog, RawLog, Rules};
+use crate::log::cleaning::{self, CleanLog, RawLog, Rules, can_be_window};
 use crate::quantity::Field;
+use crate::quantity::show::brief;
 use crate::quantity::unit::ONE;
-use std::borrow::Cow;
 
 /// Warm-up, s: of ordinary lines, and of ovens and cold rooms. Common practice, no source.
 const WARM_UP: (f64, f64) = (3600.0, 10_800.0);
@@ -91,19 +92,6 @@ impl Known {
     }
 }
 
-/// A cleaned log with its covariates that say something, readings in SI (A or W).
-#[derive(Debug, Clone)]
-pub(super) struct Series {
-    pub logged: LoggedAs,
-    pub zone: Zone,
-    pub log: CleanLog,
-    /// Names of the covariates in `log`.
-    pub names: Vec<&'static str>,
-    pub window: Option<f64>,
-    pub cleaning: Cleaning,
-    pub notes: Vec<LogNote>,
-}
-
 impl CurrentLog {
     /// Checks that columns are of equal length, names known, rules consistent.
     pub fn checked(self) -> Result<CurrentLog> {
@@ -116,6 +104,15 @@ impl CurrentLog {
             return Err(Error::new(Code::Inconsistent, name, message).number(odd as f64).limit(format!("{n} rows")));
         }
         Zone::named(self.time_zone.as_deref())?;
+        let window = self.rules.window_h;
+        if window != 0.0 && !can_be_window(self.rules.si(&ONE).window) {
+            let message = format!(
+                "rules.window_h = {window} h does not begin with the days and hours of a clock: take whole days (24, 48, \
+                 168), 1, 2, 3, 4, 6, 8 or 12 hours, or minutes that go into an hour (0.5, 0.25); 0 keeps single readings"
+            );
+            let limit = "0, hours that go into a day, or whole days";
+            return Err(Error::new(Code::OutOfRange, "rules.window_h", message).number(window).limit(limit));
+        }
         Ok(self)
     }
 
@@ -141,8 +138,7 @@ impl CurrentLog {
         let (times, clock) =
             if self.aware { (self.stamps.clone(), ClockRows::default()) } else { zone.utc(&self.stamps) };
         let given = self.rules.si(&ONE);
-        let first = times.iter().copied().find(|time| time.abs() < i64::MAX / 2).unwrap_or(0);
-        let rules = self.filled(&given, known, zone.midnight(first))?;
+        let rules = self.filled(&given, known, &zone)?;
         let unit = self.logged.unit();
         let readings: Vec<f64> = self.readings.iter().map(|x| unit.to_si(*x)).collect();
         let columns: Vec<&[f64]> = self.covariates.iter().map(|x| x.values.as_slice()).collect();
@@ -153,16 +149,45 @@ impl CurrentLog {
             running: self.running.as_deref(),
             may_be_negative: given.may_be_negative,
         };
-        let mut log = cleaning::clean(&raw, &rules)?;
-        let cleaning = Cleaning::of(&log.report, clock, log.readings.len(), self.logged);
+        let mut log = cleaning::clean(&raw, &rules).map_err(|error| self.in_words(error, rules.rated))?;
+        let cleaning = Cleaning::of(&log.report, clock, log.readings.len(), self.logged, rules.window.is_none());
         let mut notes = Vec::new();
         let mut names: Vec<&'static str> = self.covariates.iter().map(|x| x.name).collect();
         drop_still(&mut log, &mut names, &mut notes);
-        Ok(Series { logged: self.logged, zone, log, names, window: rules.window, cleaning, notes })
+        let window = rules.window;
+        Ok(Series { logged: self.logged, zone, log, names, window, cleaning, notes })
+    }
+
+    /// An error of the cleaning as a person reads it: the reading in its unit, and which unit it may be in.
+    fn in_words(&self, error: Error, rated: Option<f64>) -> Error {
+        let (Code::Dimension, Given::Number(usual), Some(rated)) = (error.code, error.value.as_ref(), rated) else {
+            return error;
+        };
+        let (name, unit, times) = (self.logged.as_str(), self.logged.unit(), usual / rated);
+        let thousandth = if self.logged == LoggedAs::Current { "milliamperes" } else { "watts" };
+        let whole = if self.logged == LoggedAs::Current { "amperes" } else { "kilowatts" };
+        let why = match times {
+            t if t > 300.0 => format!("they look like {thousandth}: give {whole}"),
+            t if t > 3.0 => {
+                format!("they may be in per cent of rated, or of another motor: give {whole} of this drive")
+            }
+            _ => format!("they look like thousands of {whole}, or the line never ran: give {whole}"),
+        };
+        let shown = |si: f64| brief(unit.from_si(si));
+        let message = format!(
+            "the usual reading of the running line is {} {}, {} times the rated {} {}, so readings are in another unit; {why}",
+            shown(*usual),
+            unit.label,
+            brief(times),
+            shown(rated),
+            unit.label
+        );
+        let limit = format!("0.01 to 3 times {} {}", shown(rated), unit.label);
+        Error::new(Code::Dimension, name, message).number(unit.from_si(*usual)).unit(unit.label).limit(limit)
     }
 
     /// The rules with what the line knows put where they are silent.
-    fn filled(&self, given: &LogRulesSi, known: Option<&Known>, window_start: f64) -> Result<Rules> {
+    fn filled<'a>(&self, given: &LogRulesSi, known: Option<&Known>, zone: &'a Zone) -> Result<Rules<'a>> {
         let (mut no_load, mut rated, display_step) = match self.logged {
             LoggedAs::Current => (given.no_load_current, given.rated_current, given.display_step),
             LoggedAs::Power => (given.no_load_power, given.rated_power, given.display_step_power),
@@ -183,7 +208,7 @@ impl CurrentLog {
             long_stop: given.long_stop,
             gaps_are_stops: given.gaps_are_stops,
             window: (given.window > 0.0).then_some(given.window),
-            window_start,
+            zone: zone.clock(),
             coverage: given.coverage,
             display_step,
         })
@@ -214,76 +239,5 @@ fn drop_still(log: &mut CleanLog, names: &mut Vec<&'static str>, notes: &mut Vec
         notes.push(LogNote::new("covariate_constant", message));
         names.remove(at);
         log.covariates.remove(at);
-    }
-}
-
-impl Series {
-    /// Refuses a log whose clock was set, since its pieces cannot be put beside each other, and one that never changes.
-    pub fn of_one_piece(&self) -> Result<()> {
-        if self.cleaning.pieces > 1 {
-            let message = format!(
-                "the clock of this log was set back by more or less than an hour, which leaves {} pieces whose times cannot \
-                 be compared: correct the stamps, or give the pieces one by one",
-                self.cleaning.pieces
-            );
-            return Err(Error::new(Code::Inconsistent, "time", message).number(self.cleaning.pieces as f64).limit("1"));
-        }
-        let readings = &self.log.readings;
-        if readings.is_empty() {
-            let message = format!("cleaning left nothing of this log: {} Look at the rules.", self.cleaning.sentence);
-            return Err(Error::new(Code::Missing, "log", message));
-        }
-        if readings.len() > 1 && readings.iter().all(|x| *x == readings[0]) {
-            let message = format!("all {} means of this log are alike: check the clamp", readings.len());
-            return Err(Error::new(Code::Inconsistent, "log", message).number(readings[0]));
-        }
-        Ok(())
-    }
-
-    /// First and last row that may be used on the two sides of a change: rows before, rows from.
-    pub fn sides(&self, moment: Moment, settle: f64, field: &'static str) -> Result<(usize, usize)> {
-        let times = &self.log.times;
-        let window = self.window.map_or(0, |window| (window * SECOND) as i64);
-        let settled = moment.until.saturating_add((settle * SECOND) as i64);
-        let ends_before = |time: &i64| match window {
-            0 => *time < moment.from,
-            window => time.saturating_add(window) <= moment.from,
-        };
-        let before = times.partition_point(ends_before);
-        let from = times.partition_point(|time| *time < settled);
-        if before < 2 || from + 2 > times.len() {
-            let (first, last) = (self.day(0), self.day(times.len().saturating_sub(1)));
-            let message = format!(
-                "{field} = {} leaves {before} readings before and {} after; the log runs from {first} to {last}: choose a \
-                 date inside the log",
-                self.zone.text(moment.from),
-                times.len() - from.min(times.len())
-            );
-            return Err(Error::new(Code::OutOfRange, field, message)
-                .text_value(self.zone.text(moment.from))
-                .limit(format!("{first} to {last}, with two readings or more on each side")));
-        }
-        Ok((before, from))
-    }
-
-    /// The date of a row.
-    pub fn day(&self, row: usize) -> String {
-        self.log.times.as_slice().get(row).map_or_else(|| "nothing".into(), |time| self.zone.text(*time))
-    }
-
-    /// Readings and covariates of some rows.
-    pub fn rows(&self, keep: impl Fn(usize) -> bool) -> (Vec<f64>, Vec<Vec<f64>>) {
-        let pick = |x: &[f64]| x.iter().enumerate().filter(|(row, _)| keep(*row)).map(|(_, x)| *x).collect();
-        (pick(&self.log.readings), self.log.covariates.iter().map(|x| pick(x)).collect())
-    }
-
-    /// Names of the covariates in the model.
-    pub fn covariate_words(&self) -> Vec<Cow<'static, str>> {
-        self.names.iter().map(|name| Cow::Borrowed(*name)).collect()
-    }
-
-    /// Whether the load is in the model.
-    pub fn has_load(&self) -> bool {
-        self.names.iter().any(|name| is_load(name))
     }
 }

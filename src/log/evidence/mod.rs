@@ -16,6 +16,7 @@ mod oil_use; // whether the reservoir agrees with the shots
 mod pull; // from current to pull, with what a nameplate leaves open
 mod rules; // how to clean, how sure to be
 mod savings; // energy and money avoided
+mod series; // the cleaned log: rows, dates, sides of a change
 mod watching; // a watch over a log, and one reading at a time
 mod zone; // a logger's clock to UTC and back
 

@@ -20,6 +20,10 @@ const NINETY: f64 = 1.645;
 const CLAIM: (f64, f64) = (0.68, 0.5);
 /// Windows of this length, s, or longer count as days.
 const A_DAY: f64 = 20.0 * 3600.0;
+/// Readings farther apart than this, s, are no means of days but were taken by hand.
+const BY_HAND: f64 = 2.0 * 86_400.0;
+/// Hours of a mean year.
+const HOURS_OF_A_YEAR: f64 = 365.25 * 24.0;
 
 const GUIDELINE: &str = "ASHRAE Guideline 14-2014, as quoted in public";
 const AVOIDED: &str =
@@ -34,7 +38,7 @@ macro_rules! avoided_use_noun { ($declare:ident) => { $declare! {
         logged as logged: LoggedAs [WORD] "current_a or power_kw" {}
         changed as changed: Word [WORD] "day of the change" {}
         last as last: Word [WORD] "last day of the log" {}
-        running_h as running: f64 [H] "logged running hours since" { formula: "rows kept × {cleaning.sample_s}", source: "definition", class: Class::Derived }
+        running_h as running: f64 [H] "logged running hours since" { formula: "rows kept × {cleaning.sample_s}; of readings by hand, times the share of a year that the line runs", source: "definition", class: Class::Derived }
         avoided_kwh as avoided: f64 [KWH] "energy avoided in these hours" { symbol: "E", formula: "Σ (predicted − measured)", source: AVOIDED, class: Class::Closure }
         avoided_low_kwh as low: f64 [KWH] "its interval, low end" { formula: "{avoided.avoided_kwh} − t × error", source: AVOIDED, class: Class::Closure }
         avoided_high_kwh as high: f64 [KWH] "its interval, high end" { formula: "{avoided.avoided_kwh} + t × error", source: AVOIDED, class: Class::Closure }
@@ -52,8 +56,8 @@ macro_rules! avoided_use_noun { ($declare:ident) => { $declare! {
         cv_rmse_pct as cv_rmse: f64 [PCT] "scatter of the model before; limit 15 % for days, 30 % for hours" { formula: "√(Σ e²/(n − p)) / mean", source: GUIDELINE, class: Class::FromMemory }
         nmbe_pct as nmbe: f64 [PCT] "bias of the model before; limit 5 % for days, 10 % for hours" { formula: "Σ e / ((n − p) mean)", source: GUIDELINE, class: Class::FromMemory }
         good_fit as good_fit: bool [WORD] "whether both are within the guideline's limits" {}
-        placebo_rank as placebo_rank: f64 [ONE] "rank of the change among days before at which the same was tried" { formula: "(1 + days with |t| at least as large) / (1 + days)", source: "in-time placebo, Abadie, Diamond and Hainmueller (2010)", class: Class::FromMemory }
-        placebo_agrees as placebo_agrees: Option<bool> [WORD = None] "whether the real |t| exceeds them all; none with fewer than 19 days" {}
+        placebo_rank as placebo_rank: f64 [ONE] "rank of the change among dates before at which the same was tried" { formula: "(1 + dates with |t| at least as large) / (1 + dates)", source: "in-time placebo, Abadie, Diamond and Hainmueller (2010)", class: Class::FromMemory }
+        placebo_agrees as placebo_agrees: Option<bool> [WORD = None] "whether the real |t| exceeds them all; none with fewer than 19 dates" {}
         notes as notes: Vec<LogNote> [WORD] "what to read this with" {}
         cleaning as cleaning: Cleaning [WORD] "what cleaning did" {}
     }
@@ -85,12 +89,18 @@ impl CurrentLog {
                 return Err(Error::new(Code::Missing, "line", message));
             }
         };
-        let found = avoided(&powers, before, &covariates, asked.confidence)?;
+        let found = avoided(&powers, before, &covariates, asked.confidence).map_err(|error| series.by_name(error))?;
         let placebo = placebo(&powers, before, &covariates)?;
         let goodness = goodness(&powers[..before], &covariates, before, series.window)?;
 
         let rows = &series.log.rows[from..];
-        let hours = rows.iter().map(|rows| *rows as f64).sum::<f64>() * H.from_si(series.log.report.sample);
+        // a reading by hand stands for the days until the next, of which the line runs only a part
+        let by_hand = series.window.is_none() && series.step() > BY_HAND;
+        let running = match &known {
+            Some(known) if by_hand => known.result.kinematics.running_h_per_year / HOURS_OF_A_YEAR,
+            _ => 1.0,
+        };
+        let hours = rows.iter().map(|rows| *rows as f64).sum::<f64>() * H.from_si(series.log.report.sample) * running;
         // every mean stands for the same number of hours
         let kwh = KW.from_si(1.0) * hours / rows.len() as f64;
         let spread = found.avoided.abs() * motor_spread;
@@ -108,6 +118,18 @@ impl CurrentLog {
         let mut notes = series.notes.clone();
         if !series.has_load() {
             notes.push(LogNote::new("load_not_logged", "The load was not logged: a lighter load since the change counts as avoided. Log it, or show that it was the same."));
+        }
+        if by_hand {
+            let days = brief(series.step() / 86_400.0);
+            let said = match &known {
+                Some(_) => format!(
+                    "Each reading stands for the {days} days until the next; the line's survey says how many hours of them it runs."
+                ),
+                None => format!(
+                    "Each reading stands for all hours of the {days} days until the next, stops included: give the line, whose running hours are known."
+                ),
+            };
+            notes.push(LogNote::new("read_by_hand", said));
         }
         if motor_spread > 0.0 {
             notes.push(LogNote::new("power_from_current", format!("Power was read off the current through the motor's circuit, which alone leaves ± {} % open (one standard deviation): a power meter leaves nothing.", brief(PCT.from_si(motor_spread)))));

@@ -168,11 +168,11 @@ impl LogWatch {
 }
 
 /// A watch learnt from some means of a series.
-fn learnt(log: &CurrentLog, series: &super::current_log::Series, quiet: Range<usize>) -> Result<LogWatch> {
+fn learnt(log: &CurrentLog, series: &super::series::Series, quiet: Range<usize>) -> Result<LogWatch> {
     let columns: Vec<&[f64]> = series.log.covariates.iter().map(|x| &x[quiet.clone()]).collect();
-    let baseline = Baseline::learn(&series.log.readings[quiet], &columns)?;
+    let baseline = Baseline::learn(&series.log.readings[quiet], &columns).map_err(|error| series.by_name(error))?;
     let mut settings = Settings::daily(&baseline)?;
-    settings.interval = series.window.unwrap_or(series.log.report.sample);
+    settings.interval = series.step();
     Ok(LogWatch {
         name: log.name.clone(),
         logged: log.logged.as_str().into(),

@@ -5,12 +5,16 @@
 //! belongs to. Without a zone the stamps stay as they are, and cleaning mends the jumps of an hour that it sees.
 
 use crate::error::{Code, Error, Result};
+use jiff::Span;
 use jiff::Timestamp;
 use jiff::civil::{Date, DateTime};
 use jiff::tz::{AmbiguousOffset, Offset, TimeZone};
 
 /// Nanoseconds in a second.
 const SECOND: i64 = 1_000_000_000;
+
+/// Seconds in a day of 24 hours.
+const A_DAY: f64 = 86_400.0;
 
 /// The time zone of a log; none where stamps are a bare clock, taken as they are.
 #[derive(Debug, Clone, PartialEq)]
@@ -91,22 +95,28 @@ impl Zone {
         (times, rows)
     }
 
-    /// Seconds from midnight of UTC to midnight of the zone's winter time, at `time` ns.
-    pub fn midnight(&self, time: i64) -> f64 {
-        let Some(zone) = &self.0 else { return 0.0 };
-        let half_a_year = 182 * 86_400 * SECOND;
-        let offset = |time: i64| {
-            Timestamp::from_nanosecond(i128::from(time)).map_or(0, |at| i64::from(zone.to_offset(at).seconds()))
-        };
-        -(offset(time).min(offset(time.saturating_add(half_a_year))) as f64)
+    /// The calendar and clock that windows follow; none where the stamps are a bare clock.
+    pub(super) fn clock(&self) -> Option<&TimeZone> {
+        self.0.as_ref()
     }
 
-    /// A time as people read it: the date, with the time of day unless that is midnight or an hour beside it.
+    /// So many seconds after `time` ns, whole days of them by the calendar.
+    pub(super) fn after(&self, time: i64, seconds: f64) -> i64 {
+        let days = (seconds / A_DAY).floor();
+        let later = |days: i64| {
+            let at = Timestamp::from_nanosecond(i128::from(time)).ok()?;
+            let at = at.to_zoned_datetime(self.0.clone().unwrap_or(TimeZone::UTC));
+            Some(nanoseconds(at.checked_add(Span::new().try_days(days).ok()?).ok()?.timestamp()))
+        };
+        let rest = (seconds - days * A_DAY) * SECOND as f64;
+        later(days as i64).unwrap_or(i64::MAX).saturating_add(rest as i64)
+    }
+
+    /// A time as people read it: the date, with the time of day unless that is midnight.
     pub fn text(&self, time: i64) -> String {
         let Ok(at) = Timestamp::from_nanosecond(i128::from(time)) else { return "no date".into() };
         let clock = self.0.clone().unwrap_or(TimeZone::UTC).to_datetime(at);
-        // windows begin at midnight of winter time, which is one o'clock in summer
-        if clock.minute() == 0 && clock.hour() <= 1 {
+        if (clock.hour(), clock.minute()) == (0, 0) {
             return clock.date().to_string();
         }
         format!("{} {:02}:{:02}", clock.date(), clock.hour(), clock.minute())
@@ -209,7 +219,11 @@ mod tests {
             assert_eq!(zone.moment(wrong, "changed").unwrap_err().field, "changed");
         }
         assert!(Zone::named(Some("Europe/Atlantis")).is_err());
-        assert_eq!(zone.midnight(day.from), -3600.0);
+        // four days after the 29th begins are five midnights on, one of them an hour early
+        let friday = zone.moment("2025-03-28", "changed").unwrap();
+        assert_eq!(zone.text(zone.after(friday.until, 4.0 * A_DAY)), "2025-04-02");
+        assert_eq!(zone.text(zone.after(friday.until, 1.5 * A_DAY)), "2025-03-30 13:00");
+        assert_eq!(zone.after(0, f64::INFINITY), i64::MAX);
         assert_eq!(zone.utc(&[i64::MIN, i64::MAX]).0.len(), 2);
     }
 }

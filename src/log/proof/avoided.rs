@@ -1,6 +1,6 @@
 //! Use avoided: what the line would have drawn as it was, less what it drew.
 
-use super::covariance::{MOST, worth};
+use super::covariance::{MOST, enough_for_an_error, worth};
 use crate::drive::effective_count;
 use crate::error::{Code, Error, Result};
 use crate::log::least_squares::least_squares;
@@ -64,6 +64,7 @@ pub fn avoided(readings: &[f64], split: usize, covariates: &[&[f64]], level: f64
     let centred: Vec<Vec<f64>> = covariates.iter().map(centre).collect();
     let columns: Vec<&[f64]> = [constant.as_slice()].into_iter().chain(centred.iter().map(Vec::as_slice)).collect();
     let before: Vec<&[f64]> = columns.iter().map(|x| &x[..split]).collect();
+    enough_for_an_error(split, before.len())?;
     let fit = least_squares(&before, &readings[..split])?;
 
     let sums: Vec<f64> = columns.iter().map(|x| sum(x[split..].iter().copied())).collect();

@@ -1,6 +1,6 @@
 //! What changed between two periods, covariates taken out, and how sure that is.
 
-use super::covariance::Errors;
+use super::covariance::{Errors, enough_for_an_error};
 use crate::error::{Code, Error, Result};
 use crate::log::least_squares::least_squares;
 use crate::log::statistics::{mean, student_quantile, two_sided};
@@ -82,6 +82,7 @@ pub fn before_after(readings: &[f64], split: usize, covariates: &[&[f64]], level
     let mut columns: Vec<&[f64]> = vec![&constant];
     columns.extend(centred.iter().map(Vec::as_slice));
     columns.push(&after);
+    enough_for_an_error(n, columns.len())?;
     let fit = least_squares(&columns, readings)?;
 
     let last = columns.len() - 1;

@@ -1,6 +1,6 @@
 //! Standard errors of a regression whose residuals resemble their neighbours.
 
-use crate::error::Result;
+use crate::error::{Code, Error, Result};
 use crate::log::least_squares::{Fit, least_squares};
 use crate::log::statistics::{lag1, unbiased_lag1, variance_inflation};
 
@@ -104,6 +104,20 @@ impl Errors {
 /// Degrees of freedom that `count` readings are worth beyond `parameters`: n (1 − ρ)/(1 + ρ) − p, not below 2.
 pub(super) fn worth(count: usize, parameters: usize, lag1: f64) -> f64 {
     (count as f64 / variance_inflation(lag1) - parameters as f64).max(LEAST_DEGREES)
+}
+
+/// Refuses readings that leave less than two degrees of freedom for their error: it would be a guess.
+pub(super) fn enough_for_an_error(readings: usize, parameters: usize) -> Result<()> {
+    if readings >= parameters + 2 {
+        return Ok(());
+    }
+    let message = format!(
+        "{readings} readings settle {parameters} parameters (a level, one for each covariate, a change) with nothing left to \
+         say how sure that is: log longer, or leave covariates out"
+    );
+    Err(Error::new(Code::Inconsistent, "readings", message)
+        .number(readings as f64)
+        .limit(format!("{} or more", parameters + 2)))
 }
 
 #[cfg(test)]

@@ -111,6 +111,20 @@ def test_stamps_with_an_offset_and_by_a_clock_are_the_same_log(kind: str) -> Non
     assert by_clock.cleaning().repeated_hour == 2 and by_clock.cleaning().skipped_hour == 0
 
 
+@pytest.mark.parametrize("kind", ["pandas", "polars"])
+def test_days_are_those_of_the_zone_that_a_column_is_in(kind: str) -> None:
+    utc = np.datetime64("2025-07-01T00:00") + np.arange(96) * np.timedelta64(1, "h")
+    time = OFFSETS[kind](utc)
+    for log in (
+        CurrentLog(time=time, current_a=np.arange(96.0) + 1),
+        CurrentLog.read({"time": time, "current_a": CURRENT[:96]}),
+    ):
+        assert log.time_zone == "Europe/Vienna"
+        assert log.means()["time"][0] == np.datetime64("2025-06-30T22:00")
+    elsewhere = CurrentLog(time=time, current_a=np.arange(96.0) + 1, time_zone="UTC")
+    assert elsewhere.means()["time"][0] == utc[0]
+
+
 def test_a_bare_clock_is_mended_by_what_its_stamps_show() -> None:
     utc = np.datetime64("2025-10-25T00:00") + np.arange(300) * np.timedelta64(10, "m")
     clock = utc + np.timedelta64(60, "m") + (utc < np.datetime64("2025-10-26T01:00")) * np.timedelta64(60, "m")

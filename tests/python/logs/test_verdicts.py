@@ -220,7 +220,9 @@ def test_dates_outside_and_too_few_readings() -> None:
     assert raised.value.limit == "did you mean confidence_pct?"
 
 
-@pytest.mark.parametrize(("factor", "words"), [(1000, "thousandths"), (100 / 1.03, "per cent"), (1e-3, "thousands of")])
+@pytest.mark.parametrize(
+    ("factor", "words"), [(1000, "milliamperes"), (100 / 1.03, "per cent"), (1e-3, "thousands of")]
+)
 def test_wrong_units_are_found(factor: float, words: str) -> None:
     demo = examples.current_log("oven", days=60, changed_after=30)
     columns = {**demo.columns, "current_a": demo.columns["current_a"] * factor}
