@@ -28,10 +28,12 @@ class Columns:
 
     def raw(self, name: str, default: Any = None) -> Any:
         """Return a column as it is, or the default."""
-        value = self.given.get(name, default)
-        if value is None:
+        value = self.given.get(name)
+        if value is not None:
+            return value[self.rows] if np.ndim(value) else value
+        if default is None:
             raise KeyError(f"{name} is missing")
-        return value[self.rows] if np.ndim(value) else value
+        return default
 
     def si(self, name: str, factor: float = 1.0, default: Any = None) -> Any:
         """Return a column in SI, or its default (given in the unit of the name)."""

@@ -52,6 +52,7 @@ def against_timer(circuit: np.ndarray, run: np.ndarray, period: np.ndarray) -> R
     circuits = np.stack([np.where(single, np.where(continuous, 1, repeat), n1), n2, n1 + n2])
     length = np.stack([np.where(single, run, run - d1), run - d2, d1 + d2 - run])
     length[1:, single] = 0
+    circuits[1:, single] = 1
     locked = single & ~continuous
     never = np.where(locked, (cell - run) / cell, 0.0)
     reached = 1.0 - never
