@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from types import SimpleNamespace as Rows
 from typing import Any
 
 import numpy as np
@@ -29,6 +30,8 @@ ON_THE_WAY = (
 )  # fmt: skip
 #: Rows at once: temporaries of this length stay in the second-level cache.
 CHUNK = 4096
+#: Chunks whose walks of joints are walked together.
+TOGETHER = 32
 
 
 def evaluate(columns: Mapping[str, Any], chunk: int = CHUNK, on_the_way: bool = False) -> dict[str, np.ndarray]:
@@ -43,12 +46,19 @@ def evaluate(columns: Mapping[str, Any], chunk: int = CHUNK, on_the_way: bool = 
             rows = np.flatnonzero(method == word) if len(words) > 1 else None
             size = count if rows is None else len(rows)
             given = {name: one for name, one in columns.items() if rows is None or not blank(one, rows)}
-            for start in range(0, size, chunk):
-                part = slice(start, min(start + chunk, size))
-                where = part if rows is None else rows[part]
-                found = rooms(Columns(given, where, part.stop - start), str(word))
-                for name in names:
-                    out[name][where] = found[name]
+            starts = range(0, size, chunk)
+            for first in range(0, len(starts), TOGETHER):
+                states = []
+                for start in starts[first : first + TOGETHER]:
+                    part = slice(start, min(start + chunk, size))
+                    where = part if rows is None else rows[part]
+                    states.append(until_fill(Columns(given, where, part.stop - start), str(word)))
+                if hasattr(states[0].reach.settled, "rows"):
+                    fill.walk_all([state.reach.settled for state in states])
+                for state in states:
+                    found = from_fill(state)
+                    for name in names:
+                        out[name][state.c.rows] = found[name]
     return out
 
 
@@ -57,8 +67,8 @@ def blank(column: Any, rows: np.ndarray) -> bool:
     return bool(np.ndim(column) and column.dtype.kind == "f" and np.isnan(column[rows]).all())
 
 
-def rooms(c: Columns, method: str) -> dict[str, Any]:
-    """One chunk through all rooms."""
+def until_fill(c: Columns, method: str) -> Rows:
+    """One chunk from the circuit to the oil that joints get."""
     running = c.si("duty.hours_per_day", 1.0 / 24.0) * c.si("duty.days_per_year", 1.0 / 365.0)
     loop = circuit.lay_out(c)
     heat = circuit.temperatures(loop)
@@ -72,15 +82,25 @@ def rooms(c: Columns, method: str) -> dict[str, Any]:
     way = reference(c, loop) if not c.has("lubrication.application_section") else None
     place = entry.apply(c, loop, heat, fluid, joint, way, methods.next_run(c, loop, method, running))
     reach = methods.reach(c, loop, joint, rate, place.entered, method, running)
-    reach.rate = rate
+    return Rows(
+        c=c, running=running, loop=loop, heat=heat, fluid=fluid, warm=warm, viscosity=viscosity, joint=joint, rate=rate,
+        place=place, reach=reach,
+    )  # fmt: skip
+
+
+def from_fill(state: Rows) -> dict[str, Any]:
+    """The same chunk from fill to money."""
+    c, running, loop, heat, joint = state.c, state.running, state.loop, state.heat, state.joint
+    rate, place, reach, warm = state.rate, state.place, state.reach, state.warm
+    reach.rate, reach.mean, lowest = rate, reach.settled.mean, reach.settled.lowest
     surface = settle.surfaces(c)
     start, effective = fill.age_law(full(reach.mean, c.count), rate, reach.wait, reach.weight, surface.boundary_fill)
     reach.start = start
     same = c.si("oil.boundary_friction", 1.0, 0.12) == surface.dry
     effective = np.where(reach.dose == 0.0, 0.0, np.where(same, reach.mean, effective))
-    lowest = start * np.exp(-rate * reach.worst) if reach.lowest is None else reach.lowest
+    lowest = start * np.exp(-rate * reach.worst) if lowest is None else lowest
 
-    settled = settle.settle(c, loop, heat, fluid, viscosity, surface, effective, reach.never)
+    settled = settle.settle(c, loop, heat, state.fluid, state.viscosity, surface, effective, reach.never)
     worn = wear.lives(c, loop, settled, warm, reach, running)
     driven = drive.load(c, settled.pull, loop.speed)
 

@@ -47,8 +47,10 @@ class Columns:
 
 
 def at(value: Any, rows: np.ndarray) -> Any:
-    """Return the chosen rows of an array; a scalar stays one."""
-    return value[..., rows] if np.ndim(value) else value
+    """Return the chosen rows (flags or places) of an array, contiguous, which `value[..., rows]` is not; a scalar stays one."""
+    if not np.ndim(value):
+        return value
+    return value.compress(rows, axis=-1) if rows.dtype == bool else value.take(rows, axis=-1)
 
 
 def full(value: Any, count: int) -> np.ndarray:

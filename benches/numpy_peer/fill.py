@@ -14,9 +14,8 @@ from typing import Any
 import numpy as np
 from scipy.special import exp1
 
-from .columns import at
-
 LONGEST, STARTS, GUESSED, BURNT, COUNTED, FORGOTTEN, SMALL = 8192, 16, 64, 1024, 512, 30.0, 1e-5
+LANES = 8192  # whose state stays in the second-level cache
 FEW = 0.75  # lanes that have ended are dropped when fewer than this share still walk
 
 
@@ -24,38 +23,45 @@ def mean_kept(decay: Any) -> Any:
     return -np.expm1(-decay) / decay
 
 
-def periodic(t: Rows, circuit: np.ndarray, dose: np.ndarray, capacity: np.ndarray, rate: np.ndarray) -> tuple[Any, Any, Any]:
-    """Mean fill of the joints reached, their lowest fill, whether every shot fills them."""
+def periodic(t: Rows, circuit: np.ndarray, dose: np.ndarray, capacity: np.ndarray, rate: np.ndarray) -> Rows:
+    """Mean and lowest fill of the joints reached in closed form, and the rows that must be walked."""
     worst = rate * t.worst * circuit
     lost = -np.expm1(-worst)
     full = dose >= capacity * lost
-    decays = rate * t.circuits * circuit
     after = np.minimum(dose / (lost * capacity), 1.0)
-    mean = after * (t.weight * mean_kept(decays)).sum(axis=0)
-    lowest = after * np.exp(-worst)
-    rows = np.flatnonzero(~(full | t.single) & (dose > 0.0))
-    if rows.size:
-        picked = (t.n1[rows], t.d1[rows], t.n2[rows], t.d2[rows], t.run[rows])
-        shots = (t.run[rows] + t.cell[rows] - 1) // t.cell[rows]
-        for short in (True, False):
-            chosen = np.flatnonzero((shots <= LONGEST) == short)
-            if not chosen.size:
-                continue
-            here = rows[chosen]
-            walk = tables(*(one[chosen] for one in picked), circuit[here], dose[here], capacity[here], rate[here])
-            if short:
-                found = whole_cycles(walk, t.cell[here], t.period[here] // t.cell[here] * circuit[here] * rate[here])
-            else:
-                found = many_starts(walk, dose[here] / (rate[here] * t.mean_wait[here] * circuit[here]))
-            mean[here], lowest[here] = found[0] / capacity[here], found[1] / capacity[here]
-    return np.where(dose > 0.0, mean, 0.0), np.where(dose > 0.0, lowest, 0.0), full
+    mean = np.where(dose > 0.0, after * (t.weight * mean_kept(rate * t.circuits * circuit)).sum(axis=0), 0.0)
+    lowest = np.where(dose > 0.0, after * np.exp(-worst), 0.0)
+    rows = np.flatnonzero(~(full | t.single) & (dose > 0.0) & np.isfinite(lost))
+    ticks = np.stack([t.n1[rows], t.d1[rows], t.n2[rows], t.d2[rows], t.run[rows], t.cell[rows], t.period[rows]])
+    numbers = np.stack([circuit[rows], dose[rows], capacity[rows], rate[rows], t.mean_wait[rows]])
+    return Rows(mean=mean, lowest=lowest, rows=rows, ticks=ticks, numbers=numbers)
 
 
-def tables(
-    n1: np.ndarray, d1: np.ndarray, n2: np.ndarray, d2: np.ndarray, run: np.ndarray,
-    circuit: np.ndarray, dose: np.ndarray, capacity: np.ndarray, rate: np.ndarray,
-) -> Rows:  # fmt: skip
-    """The five kinds of block of each row, flat: kind × rows + row."""
+def walk_all(found: list[Rows]) -> None:
+    """Walk the rows that need it, those of many chunks at once: a Python step should move many lanes."""
+    ticks = np.concatenate([one.ticks for one in found], axis=1)
+    numbers = np.concatenate([one.numbers for one in found], axis=1)
+    run, cell = ticks[4], ticks[5]
+    shots = (run + cell - 1) // cell
+    mean, lowest = np.empty(len(run)), np.empty(len(run))
+    order = np.argsort(shots)  # lanes of one batch end at about the same time
+    few = int(np.count_nonzero(shots <= LONGEST))
+    for rows, walker, size in ((order[:few], whole_cycles, LANES // 2), (order[few:], many_starts, LANES // STARTS)):
+        for start in range(0, len(rows), size):
+            here = rows[start : start + size]
+            mean[here], lowest[here] = walker(ticks[:, here], numbers[:, here])
+    mean, lowest = mean / numbers[2], lowest / numbers[2]
+    start = 0
+    for one in found:
+        part = slice(start, start + len(one.rows))
+        one.mean[one.rows], one.lowest[one.rows] = mean[part], lowest[part]
+        start = part.stop
+
+
+def tables(ticks: np.ndarray, numbers: np.ndarray) -> Rows:
+    """The five kinds of block of each row, flat: row × 5 + kind."""
+    n1, d1, n2, d2, run, _, period = ticks
+    circuit, dose, capacity, rate, _ = numbers
     forth, back, one = (run - 1) // d1, (run - 1) // d2, np.ones_like(run)
     waits = np.stack([forth, np.maximum(forth - 1, 1), one, np.maximum(back - 1, 1), back])
     circuits = np.stack([n1, n1, n1 + n2, n2, n2])
@@ -67,43 +73,47 @@ def tables(
     slow = 0.5 * m * (m - 1.0) * (1.0 - decay * (m - 2.0) / 3.0)
     gained = np.where(m * decay < SMALL, slow, (m - total) / lost)
     later = np.maximum(d2, run - d2)
+    whole = np.int32 if period.max() < 2**30 else np.int64
     flat: dict[str, np.ndarray] = {
-        "by": by, "waits": waits, "decay": m * decay, "kept": np.exp(-m * decay), "added": dose * total,
+        "by": by.astype(whole), "waits": waits, "decay": m * decay, "kept": np.exp(-m * decay), "added": dose * total,
         "kept_before": np.exp(-(m - 1.0) * decay), "added_before": dose * before, "left": np.exp(-decay),
         "sum": total, "gained": dose * gained, "life": lost / rate, "time": m * circuits * circuit,
         "one_decay": decay, "lost": lost,
     }  # fmt: skip
+    limits = np.stack([run - d1 - (forth - 1) * d1, run - d1, d2, back * d2])
     return Rows(
-        rows=len(run), limits=np.stack([run - d1 - (forth - 1) * d1, run - d1, d2, back * d2]), dose=dose,
-        capacity=capacity, run=run, **{name: np.ascontiguousarray(value).ravel() for name, value in flat.items()},
+        rows=len(run), limits=limits.astype(whole), dose=dose, capacity=capacity, whole=whole,
+        **{name: np.ascontiguousarray(value.T).ravel() for name, value in flat.items()},
         begins=((0 * run, np.minimum(d1, run - d1)), (run - d1, d1 + d2 - run), (later, run - later)),
     )  # fmt: skip
 
 
-def kinds(walk: Rows, row: np.ndarray, limits: np.ndarray, phase: np.ndarray) -> np.ndarray:
-    """Place in the flat tables of the block that starts at a phase."""
-    kind = (phase >= limits[0]).view(np.int8) + (phase >= limits[1]).view(np.int8)
+def kinds(first: np.ndarray, limits: np.ndarray, phase: np.ndarray) -> np.ndarray:
+    """Place in the flat tables of the block that starts at a phase; `first` is that of the lane's row."""
+    kind = (phase >= limits[0]).view(np.int8)
+    kind += (phase >= limits[1]).view(np.int8)
     kind += (phase >= limits[2]).view(np.int8)
     kind += (phase >= limits[3]).view(np.int8)
     place = kind.astype(np.intp)
-    place *= walk.rows
-    place += row
+    place += first
     return place
 
 
 def hurry(
-    walk: Rows, row: np.ndarray, phase: np.ndarray, fill: np.ndarray, blocks: int,
-    limit: float = np.inf, shots: np.ndarray | None = None,
-) -> tuple[np.ndarray, ...]:  # fmt: skip
-    """Walk lanes without sums until blocks, decay or shots run out: phase, fill, fill of an empty start, decay."""
-    lanes = np.arange(len(row))
-    ends = [phase.copy(), fill.copy(), np.zeros(len(row)), np.zeros(len(row))]
-    phase, fill, empty, decay = phase.copy(), fill.copy(), np.zeros(len(row)), np.zeros(len(row))
-    limits, top = walk.limits[:, row], walk.capacity[row]
-    left, going = None if shots is None else shots.copy(), np.ones(len(row), bool)
-    counted = limit == np.inf and shots is None
-    for _ in range(blocks):
-        place = kinds(walk, row, limits, phase)
+    walk: Rows, row: np.ndarray, phase: np.ndarray, blocks: int, limit: float = np.inf, shots: np.ndarray | None = None
+) -> np.ndarray:
+    """Walk lanes without sums until blocks, decay or shots run out.
+
+    Gives at the end, and as it was after the first 64 blocks: phase, fill of a start that was full, of one that was empty and
+    knew no cap, decay. These two fills are the whole map: any start gives the lesser of the first and kept × start + second.
+    """
+    count = len(row)
+    ends = np.zeros((2, 4, count))
+    lanes, first, limits, top = np.arange(count), 5 * row, walk.limits.take(row, axis=1), walk.capacity[row]
+    phase, fill, empty, decay, left = phase.copy(), top.copy(), np.zeros(count), np.zeros(count), shots
+    going = np.ones(count, bool)
+    for block in range(blocks):
+        place = kinds(first, limits, phase)
         kept, added = walk.kept.take(place), walk.added.take(place)
         phase += walk.by.take(place)
         fill *= kept
@@ -112,46 +122,39 @@ def hurry(
         empty *= kept
         empty += added
         decay += walk.decay.take(place)
-        if counted:
-            continue
-        if left is not None:
-            left -= walk.waits.take(place)
-        ended = going & ((decay >= limit) if left is None else (left <= 0))
+        if block == GUESSED - 1:
+            ends[0][:, lanes] = phase, fill, empty, decay
+        if left is None:
+            ended = decay >= limit
+        else:
+            left = left - walk.waits.take(place)
+            ended = left <= 0
+        ended &= going
         if not ended.any():
             continue
-        for end, value in zip(ends, (phase, fill, empty, decay), strict=True):
-            end[lanes[ended]] = value[ended]
+        ends[1][:, lanes[ended]] = phase[ended], fill[ended], empty[ended], decay[ended]
         going &= ~ended
         still = np.count_nonzero(going)
         if still == 0:
-            return tuple(ends)
+            return ends
         if still < FEW * len(going):
-            lanes, row, phase, fill, empty = lanes[going], row[going], phase[going], fill[going], empty[going]
-            decay, limits, top = decay[going], limits[:, going], top[going]
-            left = None if left is None else left[going]
-            going = np.ones(len(row), bool)
-    for end, value in zip(ends, (phase, fill, empty, decay), strict=True):
-        end[lanes[going]] = value[going]
-    return tuple(ends)
+            lanes, first, limits, top = lanes[going], first[going], limits.compress(going, axis=1), top[going]
+            phase, fill, empty, decay = phase[going], fill[going], empty[going], decay[going]
+            left, going = None if left is None else left[going], np.ones(still, bool)
+    ends[1][:, lanes[going]] = phase[going], fill[going], empty[going], decay[going]
+    return ends
 
 
 def count(
     walk: Rows, row: np.ndarray, phase: np.ndarray, fill: np.ndarray, blocks: int, shots: np.ndarray | None = None
-) -> tuple[np.ndarray, ...]:
+) -> np.ndarray:
     """Walk lanes with sums: integral of the fill, time, lowest fill, whether any shot overflowed."""
-    totals = np.zeros((2, len(row)))
-    lowest, spilled = np.full(len(row), np.inf), np.zeros(len(row), bool)
-    lanes, phase, fill = np.arange(len(row)), phase.copy(), fill.copy()
-    limits, top, dose = walk.limits[:, row], walk.capacity[row], walk.dose[row]
-    left = None if shots is None else shots.copy()
-    integral, time, low, over = np.zeros(len(row)), np.zeros(len(row)), lowest.copy(), spilled.copy()
-
-    def store(ended: np.ndarray | slice) -> None:
-        totals[:, lanes[ended]] = integral[ended], time[ended]
-        lowest[lanes[ended]], spilled[lanes[ended]] = low[ended], over[ended]
-
+    ends = np.zeros((4, len(row)))
+    lanes, first, limits, top, dose = np.arange(len(row)), 5 * row, walk.limits.take(row, axis=1), walk.capacity[row], walk.dose[row]
+    phase, left, going = phase.copy(), shots, np.ones(len(row), bool)
+    integral, time, low, over = np.zeros(len(row)), np.zeros(len(row)), np.full(len(row), np.inf), np.zeros(len(row), bool)
     for _ in range(blocks):
-        place = kinds(walk, row, limits, phase)
+        place = kinds(first, limits, phase)
         last = walk.kept_before.take(place)
         last *= fill
         last += walk.added_before.take(place)
@@ -159,35 +162,41 @@ def count(
         after = walk.sum.take(place)
         after *= fill
         after += walk.gained.take(place)
-        np.minimum(low, kept * np.minimum(fill, last), out=low)
-        offered = kept * last
-        offered += dose
+        np.minimum(fill, last, out=fill)
+        fill *= kept
+        np.minimum(low, fill, out=low)
+        kept *= last
+        kept += dose
         capped = last > top
-        if capped.any():
-            which = np.flatnonzero(capped)
-            after[which], offered[which] = capped_block(walk, place[which], fill[which], top[which], dose[which])
+        which = np.flatnonzero(capped)
+        if which.size:
+            # the fill before the block was overwritten by what the lowest is taken of: it is the start where that is less
+            start = fill[which] / walk.left[place[which]]
+            after[which], kept[which] = capped_block(walk, place[which], start, top[which], dose[which])
             over |= capped
-        over |= offered > top
-        fill = np.minimum(offered, top, out=offered)
+        over |= kept > top
+        fill = np.minimum(kept, top, out=kept)
         after *= walk.life.take(place)
         integral += after
         time += walk.time.take(place)
         phase += walk.by.take(place)
         if left is None:
             continue
-        left -= walk.waits.take(place)
-        ended = left <= 0
-        if ended.any():
-            store(ended)
-            going = ~ended
-            lanes, row, phase, fill, left = lanes[going], row[going], phase[going], fill[going], left[going]
-            limits, top, dose = limits[:, going], top[going], dose[going]
-            integral, time, low, over = integral[going], time[going], low[going], over[going]
-            if not lanes.size:
-                break
-    if lanes.size:
-        store(slice(None))
-    return totals[0], totals[1], lowest, spilled
+        left = left - walk.waits.take(place)
+        ended = (left <= 0) & going
+        if not ended.any():
+            continue
+        ends[:, lanes[ended]] = integral[ended], time[ended], low[ended], over[ended]
+        going &= ~ended
+        still = np.count_nonzero(going)
+        if still == 0:
+            return ends
+        if still < FEW * len(going):
+            lanes, first, limits, top, dose = lanes[going], first[going], limits.compress(going, axis=1), top[going], dose[going]
+            phase, fill, left, integral = phase[going], fill[going], left[going], integral[going]
+            time, low, over, going = time[going], low[going], over[going], np.ones(still, bool)
+    ends[:, lanes[going]] = integral[going], time[going], low[going], over[going]
+    return ends
 
 
 def capped_block(walk: Rows, place: np.ndarray, start: np.ndarray, top: np.ndarray, dose: np.ndarray) -> tuple[Any, Any]:
@@ -209,38 +218,41 @@ def fixed_point(top: np.ndarray, added: np.ndarray, decay: np.ndarray) -> np.nda
     return np.minimum(top, added / -np.expm1(-decay))
 
 
-def many_starts(walk: Rows, without_overflow: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
+def many_starts(ticks: np.ndarray, numbers: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
     """Mean and lowest volume of a long walk from sixteen starts."""
+    walk = tables(ticks, numbers)
+    circuit, dose, _, rate, mean_wait = numbers
     row = np.tile(np.arange(walk.rows), STARTS)
     everything = sum(length for _, length in walk.begins)
     tick = (2 * np.arange(STARTS)[:, None] + 1) * everything // (2 * STARTS)
-    phase = np.zeros_like(tick)
-    open_ = np.ones(tick.shape, bool)
+    phase, open_ = np.zeros_like(tick), np.ones(tick.shape, bool)
     for start, length in walk.begins:
         here = open_ & (tick < length)
         phase = np.where(here, start + tick, phase)
         open_ &= ~here
         tick = tick - length
-    phase = phase.ravel()
-    _, fill, empty, decay = hurry(walk, row, phase, walk.capacity[row], GUESSED)
-    phase, fill, _, _ = hurry(walk, row, phase, fixed_point(fill, empty, decay), BURNT, limit=FORGOTTEN)
-    integral, time, lowest, spilled = (one.reshape(STARTS, -1) for one in count(walk, row, phase, fill, COUNTED))
-    mean = integral.sum(axis=0) / time.sum(axis=0)
-    return np.where(spilled.any(axis=0), mean, without_overflow), lowest.min(axis=0)
+    guessed, end = hurry(walk, row, phase.ravel().astype(walk.whole), BURNT, limit=FORGOTTEN)
+    # a start that was not forgotten is the one that the first blocks would settle at if they repeated for ever
+    start = np.where(end[3] < FORGOTTEN, fixed_point(guessed[1], guessed[2], guessed[3]), walk.capacity[row])
+    fill = np.minimum(end[1], np.exp(-end[3]) * start + end[2])
+    integral, time, lowest, spilled = count(walk, row, end[0].astype(walk.whole), fill, COUNTED).reshape(4, STARTS, -1)
+    mean = np.where(spilled.any(axis=0), integral.sum(axis=0) / time.sum(axis=0), dose / (rate * mean_wait * circuit))
+    return mean, lowest.min(axis=0)
 
 
-def whole_cycles(walk: Rows, cell: np.ndarray, decay: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
+def whole_cycles(ticks: np.ndarray, numbers: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
     """Mean and lowest volume over a whole cycle of both classes of joints, where phases repeat soon."""
-    shots, rest = walk.run // cell, walk.run % cell
+    walk = tables(ticks, numbers)
+    run, cell = ticks[4], ticks[5]
+    shots, rest = run // cell, run % cell
     more = rest / cell
     two = np.flatnonzero(rest > 0)
     row = np.concatenate([np.arange(walk.rows), two])
-    phase = np.concatenate([np.zeros(walk.rows, np.int64), rest[two]])
+    phase = np.concatenate([np.zeros(walk.rows, np.int64), rest[two]]).astype(walk.whole)
     budget = np.concatenate([shots + (rest > 0), shots[two]])
     share = np.concatenate([np.where(rest > 0, more, 1.0), 1.0 - more[two]])
-    _, fill, empty, _ = hurry(walk, row, phase, walk.capacity[row], 2 * LONGEST, shots=budget)
-    settled = fixed_point(fill, empty, decay[row])
-    integral, time, low, _ = count(walk, row, phase, settled, 2 * LONGEST, shots=budget)
+    _, end = hurry(walk, row, phase, 2 * LONGEST, shots=budget)
+    integral, time, low, _ = count(walk, row, phase, fixed_point(*end[1:]), 2 * LONGEST, shots=budget)
     mean, lowest = np.bincount(row, share * integral / time, walk.rows), low[: walk.rows]
     lowest[two] = np.minimum(lowest[two], low[walk.rows :])
     return mean, lowest
@@ -291,7 +303,3 @@ def age_law(mean: np.ndarray, rate: np.ndarray, wait: np.ndarray, weight: np.nda
     total = (weight * part).sum(axis=0)
     effective = -boundary_fill * np.where(thin, np.log1p(-total), np.log(total))
     return start, np.where(start > 0.0, effective, 0.0)
-
-
-def subset(t: Rows, rows: np.ndarray) -> Rows:
-    return Rows(**{name: at(value, rows) for name, value in vars(t).items()})

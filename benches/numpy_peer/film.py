@@ -27,7 +27,8 @@ def rising_root(function: Callable[..., tuple[Any, Any]], low: Any, high: Any, s
         following = here - value / slope
         inside = (following >= low) & (following <= high)
         exact = np.abs(value) < 1e-14
-        settled = exact | (inside & (np.abs(following - here) < 3e-7))
+        # a row that is no number never settles: it is done
+        settled = exact | (inside & (np.abs(following - here) < 3e-7)) | np.isnan(value)
         here = np.where(exact, here, np.where(inside, following, 0.5 * (low + high)))
         out[rows] = here
         if settled.all():

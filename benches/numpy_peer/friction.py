@@ -91,7 +91,7 @@ def height_apart(film: np.ndarray, pressure: np.ndarray) -> tuple[np.ndarray, np
         step = -np.log(carried) * carried / (pressed * ln_slope - 2.0 * filled * gap_slope / gap)
         inside = (height + step >= low) & (height + step <= high)
         height = np.where(inside, height + step, 0.5 * (low + high))
-        settled = inside & (np.abs(step) < 3e-6)
+        settled = (inside & (np.abs(step) < 3e-6)) | np.isnan(step)
         heights[rows], shares[rows] = height, np.where(settled, pressed * np.exp(ln_slope * step), pressed)
         if settled.all():
             break

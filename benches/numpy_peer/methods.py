@@ -54,7 +54,7 @@ def offered(c: Columns, loop: Rows) -> Any:
 
 
 def reach(c: Columns, loop: Rows, joint: Rows, rate: Any, entered: Any, method: str, running: Any) -> Rows:
-    """Who is reached, when, and how full that keeps the joints. Times are running seconds, volumes m³."""
+    """Who is reached, when, and how full that keeps the joints (`settled`). Times are running seconds, volumes m³."""
     args = (c, loop, full(joint.capacity, c.count), full(rate, c.count), entered)
     if method == "manual":
         return by_hand(*args, running)
@@ -92,13 +92,12 @@ def timed(
     if has_timer(c) and c.has("lubrication.timer.clock"):
         applied = in_stops(c, applied, running)
     against = coverage.against_timer(ticks, run_ticks, period)
-    mean, lowest, always = fill.periodic(against, circuit, full(dose, c.count), capacity, rate)
     by_timer = against.never
     return Rows(
         never=1.0 - counted * (1.0 - by_timer) if method == "synchronised" else by_timer,
         contiguous=by_timer > 0.0 if method == "synchronised" else np.True_, wait=against.circuits * circuit,
-        weight=against.weight, worst=against.worst * circuit, dose=dose, mean=mean, lowest=lowest, always=always,
-        applied=applied, rounds=0.0,
+        weight=against.weight, worst=against.worst * circuit, dose=dose, applied=applied, rounds=0.0,
+        settled=fill.periodic(against, circuit, full(dose, c.count), capacity, rate),
     )  # fmt: skip
 
 
@@ -117,7 +116,7 @@ def dripping(c: Columns, loop: Rows, capacity: np.ndarray, rate: np.ndarray, ent
     flow = c.si("lubrication.flow_ml_per_min", ML_PER_MIN)
     return Rows(
         never=np.zeros(c.count), contiguous=np.True_, wait=waits * circuit, weight=waits / waits.sum(axis=0),
-        worst=circuits[3] * circuit, dose=dose, mean=mean, lowest=None,
+        worst=circuits[3] * circuit, dose=dose, settled=Rows(mean=mean, lowest=None),
         applied=flow * c.raw("lubrication.points", 2) * loop.strands, rounds=0.0,
     )  # fmt: skip
 
@@ -136,8 +135,10 @@ def by_hand(c: Columns, loop: Rows, capacity: np.ndarray, rate: np.ndarray, ente
     after = np.minimum(dose / (capacity * (1.0 - kept)), 1.0)
     return Rows(
         never=full(unreached, c.count), contiguous=np.True_, wait=waits, weight=waits / waits.sum(axis=0),
-        worst=quantiles[3], dose=dose, mean=after * (1.0 - kept) / (rate * interval / (1.0 - miss)),
-        lowest=after * np.exp(-rate * quantiles[3]),
+        worst=quantiles[3], dose=dose,
+        settled=Rows(
+            mean=after * (1.0 - kept) / (rate * interval / (1.0 - miss)), lowest=after * np.exp(-rate * quantiles[3])
+        ),
         applied=given * loop.joints * loop.strands * (1.0 - unreached) / interval,
         rounds=1.0 / c.si("lubrication.interval_h", HOUR),
     )  # fmt: skip

@@ -190,7 +190,7 @@ def settle(c: Columns, loop: Rows, heat: Rows, fluid: Rows, viscosity: np.ndarra
         if np.count_nonzero(left) < STILL_MANY * len(left):
             rows = np.flatnonzero(left) if rows is None else rows[left]
             state = {name: at(value, left) for name, value in state.items()}
-            joint, step, before, last = joint[:, left], step[left], before[left], last[left]
+            joint, step, before, last = joint.compress(left, axis=1), step[left], before[left], last[left]
     out.joint[:, ~done] = np.nan
     way = circuit.march(loop, forces, out.joint[0], out.joint[1], bearing)
     out.pull, out.tight, out.slack, out.way = way.pull, way.tight, way.slack, way
