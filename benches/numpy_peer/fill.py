@@ -14,7 +14,7 @@ from typing import Any
 import numpy as np
 from scipy.special import exp1
 
-LONGEST, STARTS, GUESSED, BURNT, COUNTED, FORGOTTEN, SMALL = 8192, 16, 64, 1024, 512, 30.0, 1e-5
+LONGEST, STARTS, GUESSED, BURNT, COUNTED, FORGOTTEN, SMALL = 8192, 16, 64, 1024, 512, np.exp(-30.0), 1e-5
 LANES = 8192  # whose state stays in the second-level cache
 FEW = 0.75  # lanes that have ended are dropped when fewer than this share still walk
 
@@ -75,7 +75,7 @@ def tables(ticks: np.ndarray, numbers: np.ndarray) -> Rows:
     later = np.maximum(d2, run - d2)
     whole = np.int32 if period.max() < 2**30 else np.int64
     flat: dict[str, np.ndarray] = {
-        "by": by.astype(whole), "waits": waits, "decay": m * decay, "kept": np.exp(-m * decay), "added": dose * total,
+        "by": by.astype(whole), "waits": waits, "kept": np.exp(-m * decay), "added": dose * total,
         "kept_before": np.exp(-(m - 1.0) * decay), "added_before": dose * before, "left": np.exp(-decay),
         "sum": total, "gained": dose * gained, "life": lost / rate, "time": m * circuits * circuit,
         "one_decay": decay, "lost": lost,
@@ -100,17 +100,17 @@ def kinds(first: np.ndarray, limits: np.ndarray, phase: np.ndarray) -> np.ndarra
 
 
 def hurry(
-    walk: Rows, row: np.ndarray, phase: np.ndarray, blocks: int, limit: float = np.inf, shots: np.ndarray | None = None
+    walk: Rows, row: np.ndarray, phase: np.ndarray, blocks: int, forgotten: float = 0.0, shots: np.ndarray | None = None
 ) -> np.ndarray:
-    """Walk lanes without sums until blocks, decay or shots run out.
+    """Walk lanes without sums until blocks or shots run out, or too little is left of what was there at the start.
 
     Gives at the end, and as it was after the first 64 blocks: phase, fill of a start that was full, of one that was empty and
-    knew no cap, decay. These two fills are the whole map: any start gives the lesser of the first and kept × start + second.
+    knew no cap, share left of the start. These two fills are the whole map: any start gives the lesser of the first and kept × start + second.
     """
     count = len(row)
     ends = np.zeros((2, 4, count))
     lanes, first, limits, top = np.arange(count), 5 * row, walk.limits.take(row, axis=1), walk.capacity[row]
-    phase, fill, empty, decay, left = phase.copy(), top.copy(), np.zeros(count), np.zeros(count), shots
+    phase, fill, empty, all_kept, left = phase.copy(), top.copy(), np.zeros(count), np.ones(count), shots
     going = np.ones(count, bool)
     for block in range(blocks):
         place = kinds(first, limits, phase)
@@ -121,27 +121,27 @@ def hurry(
         np.minimum(fill, top, out=fill)
         empty *= kept
         empty += added
-        decay += walk.decay.take(place)
+        all_kept *= kept
         if block == GUESSED - 1:
-            ends[0][:, lanes] = phase, fill, empty, decay
+            ends[0][:, lanes] = phase, fill, empty, all_kept
         if left is None:
-            ended = decay >= limit
+            ended = all_kept <= forgotten
         else:
             left = left - walk.waits.take(place)
             ended = left <= 0
         ended &= going
         if not ended.any():
             continue
-        ends[1][:, lanes[ended]] = phase[ended], fill[ended], empty[ended], decay[ended]
+        ends[1][:, lanes[ended]] = phase[ended], fill[ended], empty[ended], all_kept[ended]
         going &= ~ended
         still = np.count_nonzero(going)
         if still == 0:
             return ends
         if still < FEW * len(going):
             lanes, first, limits, top = lanes[going], first[going], limits.compress(going, axis=1), top[going]
-            phase, fill, empty, decay = phase[going], fill[going], empty[going], decay[going]
+            phase, fill, empty, all_kept = phase[going], fill[going], empty[going], all_kept[going]
             left, going = None if left is None else left[going], np.ones(still, bool)
-    ends[1][:, lanes[going]] = phase[going], fill[going], empty[going], decay[going]
+    ends[1][:, lanes[going]] = phase[going], fill[going], empty[going], all_kept[going]
     return ends
 
 
@@ -162,18 +162,21 @@ def count(
         after = walk.sum.take(place)
         after *= fill
         after += walk.gained.take(place)
-        np.minimum(fill, last, out=fill)
-        fill *= kept
-        np.minimum(low, fill, out=low)
-        kept *= last
-        kept += dose
+        np.minimum(low, kept * np.minimum(fill, last), out=low)
         capped = last > top
         which = np.flatnonzero(capped)
         if which.size:
-            # the fill before the block was overwritten by what the lowest is taken of: it is the start where that is less
-            start = fill[which] / walk.left[place[which]]
-            after[which], kept[which] = capped_block(walk, place[which], start, top[which], dose[which])
             over |= capped
+            np.minimum(last, top, out=last)
+            start, full = fill.take(which), top.take(which)
+            stays = start == full  # a full joint that gains from shot to shot stays full
+            here = which.compress(stays)
+            after[here] = walk.waits.take(place.take(here)) * full.compress(stays)
+            rises = ~stays
+            here = which.compress(rises)
+            after[here], last[here] = capped_block(walk, place[here], start[rises], full[rises], dose[here])
+        kept *= last
+        kept += dose
         over |= kept > top
         fill = np.minimum(kept, top, out=kept)
         after *= walk.life.take(place)
@@ -200,22 +203,20 @@ def count(
 
 
 def capped_block(walk: Rows, place: np.ndarray, start: np.ndarray, top: np.ndarray, dose: np.ndarray) -> tuple[Any, Any]:
-    """Sum of the fills after each shot, and what the last shot offers, where the joint is full before the block ends."""
-    decay, lost, m, kept = walk.one_decay[place], walk.lost[place], walk.waits[place].astype(float), walk.left[place]
-    short = np.maximum(top - start, 0.0)
-    j = np.clip(np.ceil(np.log1p(lost * short / (dose - lost * top)) / decay), 0.0, m)
-    left = np.exp(-(j - 1.0) * decay)
-    before = -np.expm1(-(j - 1.0) * decay) / lost
+    """Sum of the fills after each shot, and the fill after the last but one, where the joint is full before the block ends."""
+    decay, lost, m = walk.one_decay.take(place), walk.lost.take(place), walk.waits.take(place).astype(float)
+    j = np.minimum(np.ceil(np.log1p(lost * (top - start) / (dose - lost * top)) / decay), m)
+    gone = -np.expm1(-(j - 1.0) * decay)
+    left, before = 1.0 - gone, gone / lost
     total = before + left
     slow = 0.5 * j * (j - 1.0) * (1.0 - decay * (j - 2.0) / 3.0)
     gained = np.where(j * decay < SMALL, slow, (j - total) / lost)
-    after = (m - j) * top + np.where(j > 0.0, start * total + dose * gained, 0.0)
-    last = np.where(j < m, top, start * left + dose * before)
-    return after, kept * last + dose
+    after = (m - j) * top + start * total + dose * gained
+    return after, np.where(j < m, top, start * left + dose * before)
 
 
-def fixed_point(top: np.ndarray, added: np.ndarray, decay: np.ndarray) -> np.ndarray:
-    return np.minimum(top, added / -np.expm1(-decay))
+def fixed_point(top: np.ndarray, added: np.ndarray, lost: np.ndarray) -> np.ndarray:
+    return np.minimum(top, added / lost)
 
 
 def many_starts(ticks: np.ndarray, numbers: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
@@ -231,10 +232,10 @@ def many_starts(ticks: np.ndarray, numbers: np.ndarray) -> tuple[np.ndarray, np.
         phase = np.where(here, start + tick, phase)
         open_ &= ~here
         tick = tick - length
-    guessed, end = hurry(walk, row, phase.ravel().astype(walk.whole), BURNT, limit=FORGOTTEN)
+    guessed, end = hurry(walk, row, phase.ravel().astype(walk.whole), BURNT, forgotten=FORGOTTEN)
     # a start that was not forgotten is the one that the first blocks would settle at if they repeated for ever
-    start = np.where(end[3] < FORGOTTEN, fixed_point(guessed[1], guessed[2], guessed[3]), walk.capacity[row])
-    fill = np.minimum(end[1], np.exp(-end[3]) * start + end[2])
+    start = np.where(end[3] > FORGOTTEN, fixed_point(guessed[1], guessed[2], 1.0 - guessed[3]), walk.capacity[row])
+    fill = np.minimum(end[1], end[3] * start + end[2])
     integral, time, lowest, spilled = count(walk, row, end[0].astype(walk.whole), fill, COUNTED).reshape(4, STARTS, -1)
     mean = np.where(spilled.any(axis=0), integral.sum(axis=0) / time.sum(axis=0), dose / (rate * mean_wait * circuit))
     return mean, lowest.min(axis=0)
@@ -252,7 +253,8 @@ def whole_cycles(ticks: np.ndarray, numbers: np.ndarray) -> tuple[np.ndarray, np
     budget = np.concatenate([shots + (rest > 0), shots[two]])
     share = np.concatenate([np.where(rest > 0, more, 1.0), 1.0 - more[two]])
     _, end = hurry(walk, row, phase, 2 * LONGEST, shots=budget)
-    integral, time, low, _ = count(walk, row, phase, fixed_point(*end[1:]), 2 * LONGEST, shots=budget)
+    lost = -np.expm1(-(ticks[6] // cell) * numbers[0] * numbers[3])
+    integral, time, low, _ = count(walk, row, phase, fixed_point(end[1], end[2], lost[row]), 2 * LONGEST, shots=budget)
     mean, lowest = np.bincount(row, share * integral / time, walk.rows), low[: walk.rows]
     lowest[two] = np.minimum(lowest[two], low[walk.rows :])
     return mean, lowest

@@ -6,7 +6,7 @@ from types import SimpleNamespace as Rows
 from typing import Any
 
 import numpy as np
-from scipy.special import gammainc, gammaln
+from scipy.special import gammainc, gammaln, ndtri
 
 from . import coverage, fill
 from .columns import HOUR, MINUTE, ML_PER_MIN, MM, UL, Columns, full
@@ -150,28 +150,37 @@ def visit_quantiles(spread: Any, miss: Any) -> np.ndarray:
     A geometric mixture of gamma laws: Newton in a bracket on all rows and chances at once.
     """
     spread, miss = np.broadcast_arrays(np.atleast_1d(spread).astype(float), np.atleast_1d(miss).astype(float))
-    shape = 1.0 / (spread * spread)
-    visits = 1
-    while miss.max() ** visits > 1e-16 and visits < 4000:
-        visits += 1
-    chance = np.array(CHANCES)[:, None]
-    low, high = np.zeros((4, len(spread))), np.full((4, len(spread)), 400.0)
-    time = np.broadcast_to(-np.log1p(-chance) / (1.0 - miss), low.shape).clip(0.05, 399.0)
+    shape, chance = np.tile(1.0 / (spread * spread), 4), np.repeat(CHANCES, len(spread))
+    miss = np.tile(miss, 4)
+    # a start from mean and variance of the mixture, by Wilson and Hilferty
+    mean, square = 1.0 / (1.0 - miss), (1.0 / shape + miss / (1.0 - miss)) * (1.0 - miss) / 9.0
+    time = mean * np.maximum(1.0 - square + ndtri(chance) * np.sqrt(square), 0.3) ** 3
+    out, rows = time.copy(), np.arange(len(time))
+    low, high = np.zeros(len(time)), np.full(len(time), 400.0)
     for round_ in range(200):
-        below, density = np.zeros(low.shape), np.zeros(low.shape)
-        x = time * shape
-        for visit in range(1, visits + 1):
-            a = visit * shape
-            weight = (1.0 - miss) * miss ** (visit - 1)
-            below += weight * gammainc(a, x)
-            density += weight * np.exp(a * np.log(x) - x - gammaln(a)) / time
+        below, density = np.zeros(len(rows)), np.zeros(len(rows))
+        x, a, weight = time * shape, shape.copy(), 1.0 - miss
+        log_x = np.log(x)
+        while True:
+            part = weight * gammainc(a, x)
+            below += part
+            density += weight * np.exp(a * log_x - x - gammaln(a))
+            weight *= miss
+            a += shape
+            if not (part * miss > 1e-16 * below).any():
+                break
+        density /= time
         off = below - chance
         low, high = np.where(off < 0.0, time, low), np.where(off < 0.0, high, time)
         following = time - off / density
         inside = (following > low) & (following < high)
-        step = np.where(inside, following - time, np.inf)
-        time = np.where(inside & (round_ % 4 != 3), following, 0.5 * (low + high))
-        if ((np.abs(step) < 1e-9 * time) | (high - low <= 1e-13 * high)).all():
-            time = np.where(inside, following, time)
+        settled = (inside & (np.abs(following - time) < 1e-8 * time)) | (high - low <= 1e-13 * high)
+        time = np.where(inside & ((round_ % 4 != 3) | settled), following, 0.5 * (low + high))
+        out[rows] = time
+        if settled.all():
             break
-    return time
+        left = ~settled
+        rows, time, low, high, shape, chance, miss = (
+            one[left] for one in (rows, time, low, high, shape, chance, miss)
+        )
+    return out.reshape(4, -1)
