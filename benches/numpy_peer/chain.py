@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from concurrent.futures import ThreadPoolExecutor
 from types import SimpleNamespace as Rows
 from typing import Any
 
@@ -34,32 +35,45 @@ CHUNK = 4096
 TOGETHER = 32
 
 
-def evaluate(columns: Mapping[str, Any], chunk: int = CHUNK, on_the_way: bool = False) -> dict[str, np.ndarray]:
+def evaluate(
+    columns: Mapping[str, Any], threads: int = 1, chunk: int = CHUNK, on_the_way: bool = False
+) -> dict[str, np.ndarray]:
     """Evaluate columns of lines (arrays by the names of `evaluate_table`; scalars hold for all rows)."""
     count = max((len(one) for one in columns.values() if np.ndim(one)), default=1)
     names = OUTPUTS + (ON_THE_WAY if on_the_way else ())
     out = {name: np.empty(count, "U5" if name == "wear.governs" else float) for name in names}
     method = columns["lubrication.method"]
     words = np.unique(method) if np.ndim(method) else [method]
-    with np.errstate(all="ignore"):
-        for word in words:
-            rows = np.flatnonzero(method == word) if len(words) > 1 else None
-            size = count if rows is None else len(rows)
-            given = {name: one for name, one in columns.items() if rows is None or not blank(one, rows)}
-            starts = range(0, size, chunk)
-            for first in range(0, len(starts), TOGETHER):
-                states = []
-                for start in starts[first : first + TOGETHER]:
-                    part = slice(start, min(start + chunk, size))
-                    where = part if rows is None else rows[part]
-                    states.append(until_fill(Columns(given, where, part.stop - start), str(word)))
-                if hasattr(states[0].reach.settled, "rows"):
-                    fill.walk_all([state.reach.settled for state in states])
-                for state in states:
-                    found = from_fill(state)
-                    for name in names:
-                        out[name][state.c.rows] = found[name]
+    tasks = []
+    for word in words:
+        rows = np.flatnonzero(method == word) if len(words) > 1 else None
+        size = count if rows is None else len(rows)
+        given = {name: one for name, one in columns.items() if rows is None or not blank(one, rows)}
+        step = max(min(chunk * TOGETHER, -(-size // threads)), 1)
+        for first in range(0, size, step):
+            starts = range(first, min(first + step, size), chunk)
+            parts = [slice(start, min(start + chunk, first + step, size)) for start in starts]
+            chunks = [Columns(given, part if rows is None else rows[part], part.stop - part.start) for part in parts]
+            tasks.append((chunks, str(word), names, out))
+    if threads == 1:
+        for task in tasks:
+            some_chunks(*task)
+    else:
+        with ThreadPoolExecutor(threads) as pool:
+            list(pool.map(lambda task: some_chunks(*task), tasks))
     return out
+
+
+def some_chunks(chunks: list[Columns], method: str, names: tuple[str, ...], out: dict[str, np.ndarray]) -> None:
+    """Chunks through all rooms; the walks of their joints are walked together."""
+    with np.errstate(all="ignore"):
+        states = [until_fill(c, method) for c in chunks]
+        if hasattr(states[0].reach.settled, "rows"):
+            fill.walk_all([state.reach.settled for state in states])
+        for state in states:
+            found = from_fill(state)
+            for name in names:
+                out[name][state.c.rows] = found[name]
 
 
 def blank(column: Any, rows: np.ndarray) -> bool:
