@@ -1,7 +1,7 @@
-"""Tables: rows a second by threads and peak memory, beside a vectorised NumPy script of the same models and pandas ``apply``.
+"""Tables: rows a second and peak memory, beside a vectorised NumPy script of the same models and pandas ``apply``.
 
-Run in an environment with a release build of pinfilm, NumPy, SciPy, pandas and pyarrow, on a machine that does nothing else:
-``python benches/table.py [ROWS]`` (100,000 without it). Fails where the NumPy script and we disagree by more than 1e-9.
+Run in an environment with a release build of pinfilm, NumPy, SciPy, pandas and pyarrow, on a machine that does nothing
+else: ``python benches/table.py [ROWS]`` (100,000 without it). Fails where the two sides disagree by more than 1e-9.
 """
 
 from __future__ import annotations
@@ -97,10 +97,8 @@ def main() -> None:
     before = peak_mb()
     found = pinfilm.evaluate_table(table, threads=2)
     out = pa.table(found)
-    print(
-        f"columns in and out {out.nbytes / 2**20:.0f} MB, peak above that of the table alone {peak_mb() - before:.0f} MB; "
-        f"rows: {dict(found.status_counts)}"
-    )
+    print(f"columns in and out {out.nbytes / 2**20:.0f} MB, peak above the table alone {peak_mb() - before:.0f} MB")
+    print("rows:", dict(found.status_counts))
     worst = agree()
 
     times = both("lines of the invented plant", table, agreement.as_numpy(table, ("asset", "hall")))["pinfilm"]

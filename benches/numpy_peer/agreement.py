@@ -54,8 +54,8 @@ def mixture(count: int, seed: int) -> tuple[dict[str, Any], pa.Table]:
 def compared(found: pa.Table, mine: dict[str, np.ndarray]) -> tuple[dict[str, float], int, int, int]:
     """Greatest relative difference by column; rows compared, rows that the core refuses, rows at another place.
 
-    Where a loop has one temperature all round, rounding may tell the core that another place is cooler: it is another line
-    then. Of two lives that are the same to 1e-9 either may govern.
+    Where a loop has one temperature all round, rounding may tell the core that another place is cooler: it is another
+    line then. Of two lives that are the same to 1e-9 either may govern.
     """
     fine = np.array([status != "error" for status in found["status"].to_pylist()])
     same = fine.copy()

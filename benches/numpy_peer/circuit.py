@@ -10,7 +10,7 @@ from typing import Any
 
 import numpy as np
 
-from .columns import GRAVITY, ICE_POINT, MM, M_PER_MIN, Columns
+from .columns import GRAVITY, M_PER_MIN, MM, Columns
 
 STEEL_HEAT, STEEL_DENSITY, SHAFT_SHARE, HEAT_TRANSFER = 480.0, 7850.0, 0.15, 12.0
 GAUSS = np.polynomial.legendre.leggauss(16)
@@ -79,7 +79,8 @@ def lay_out(c: Columns) -> Rows:
         tau=mass * STEEL_HEAT
         / (HEAT_TRANSFER * c.si("circuit.surface_factor", 1.0, 3.0) * 2.0 * np.sqrt(np.pi * mass / STEEL_DENSITY)),
         rollers=(
-            c.is_word("circuit.return_support", "rollers", "rollers"), c.is_word("circuit.support", "rollers", "rollers")
+            c.is_word("circuit.return_support", "rollers", "rollers"),
+            c.is_word("circuit.support", "rollers", "rollers"),
         ),
     )  # fmt: skip
 
@@ -196,7 +197,3 @@ def event_temperatures(heat: Rows, even: bool) -> tuple[Any, ...]:
     if even:
         return (heat.over_loop,)
     return (heat.inlet[1], heat.outlet[1], heat.inlet[3], heat.outlet[3])
-
-
-def kelvin(temperature: Any) -> Any:
-    return temperature + ICE_POINT

@@ -47,7 +47,7 @@ class Columns:
 
 
 def at(value: Any, rows: np.ndarray) -> Any:
-    """Return the chosen rows (flags or places) of an array, contiguous, which `value[..., rows]` is not; a scalar stays one."""
+    """Return the chosen rows (flags or places) of an array; a scalar stays one. Indexing would not be contiguous."""
     if not np.ndim(value):
         return value
     return value.compress(rows, axis=-1) if rows.dtype == bool else value.take(rows, axis=-1)

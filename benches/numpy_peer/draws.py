@@ -13,7 +13,7 @@ GRADES = (32, 46, 68, 100, 150, 220, 320, 460, 680)
 def lines(count: int, method: str, seed: int, oven: bool) -> dict[str, Any]:
     """Columns of lines oiled by one method; with `oven` both strands have a temperature of their own.
 
-    Without it the place of oiling is given, because at one temperature all round nothing but rounding tells places apart.
+    Without it the place of oiling is given: at one temperature all round nothing but rounding tells places apart.
     """
     draw = np.random.default_rng(seed)
 
@@ -38,18 +38,22 @@ def lines(count: int, method: str, seed: int, oven: bool) -> dict[str, Any]:
     slip = (1.0 / efficiency - 1.0) * between(0.15, 0.3)
     columns: dict[str, Any] = {
         "chain.pitch_mm": pitch, "chain.pin_diameter_mm": pin, "chain.bush_bore_mm": bore,
-        "chain.bush_diameter_mm": bush, "chain.joint_length_mm": pin * between(2.0, 4.0), "chain.roller_bore_mm": roller_bore,
-        "chain.roller_diameter_mm": roller, "chain.inner_width_mm": pin * between(1.5, 2.5),
-        "chain.plate_gap_mm": spread(0.1, 1.0), "chain.plate_depth_mm": bush * between(1.6, 2.2), "chain.mass_kg_per_m": mass,
+        "chain.bush_diameter_mm": bush, "chain.joint_length_mm": pin * between(2.0, 4.0),
+        "chain.roller_bore_mm": roller_bore, "chain.roller_diameter_mm": roller,
+        "chain.inner_width_mm": pin * between(1.5, 2.5),
+        "chain.plate_gap_mm": spread(0.1, 1.0), "chain.plate_depth_mm": bush * between(1.6, 2.2),
+        "chain.mass_kg_per_m": mass,
         "chain.case_depth_mm": np.where(draw.random(count) < 0.1, 0.0, pin * between(0.03, 0.1)),
         "circuit.centre_distance_m": centre, "circuit.teeth_drive": draw.integers(7, 25, count),
-        "circuit.teeth_tail": draw.integers(7, 25, count), "circuit.lift_m": centre * draw.choice((0.0, 0.03, 0.2), count),
+        "circuit.teeth_tail": draw.integers(7, 25, count),
+        "circuit.lift_m": centre * draw.choice((0.0, 0.03, 0.2), count),
         "circuit.support": words("rollers", "rollers", "slide", "trolleys", "free"),
         "circuit.return_support": words("rollers", "slide", "free"), "circuit.carried_kg_per_m": carried,
         "circuit.returning_kg_per_m": carried * between(0.0, 0.5), "circuit.strands": strands,
         "circuit.take_up_n": strands * spread(200.0, 5000.0), "circuit.extra_pull_n": between(0.0, 200.0),
-        "duty.speed_m_per_min": speed, "duty.hours_per_day": between(4.0, 24.0), "duty.days_per_year": between(100.0, 365.0),
-        "duty.ambient_c": between(5.0, 40.0), "duty.dust_factor": spread(1.0, 8.0), "duty.water_factor": spread(1.0, 3.0),
+        "duty.speed_m_per_min": speed, "duty.hours_per_day": between(4.0, 24.0),
+        "duty.days_per_year": between(100.0, 365.0), "duty.ambient_c": between(5.0, 40.0),
+        "duty.dust_factor": spread(1.0, 8.0), "duty.water_factor": spread(1.0, 3.0),
         "duty.wash_interval_h": np.where(draw.random(count) < 0.7, np.nan, spread(24.0, 700.0)),
         "oil.iso_vg": draw.choice(GRADES, count), "oil.viscosity_index": between(70.0, 180.0),
         "oil.density_15_kg_per_m3": between(850.0, 960.0), "oil.noack_pct": between(2.0, 15.0),

@@ -15,7 +15,8 @@ GAS_CONSTANT, NOACK_TEMPERATURE, NOACK_DURATION, STILL_AIR, OVEN = 8.314462618, 
 
 def space(c: Columns, loop: Rows, density: Any) -> Rows:
     """Annulus and rings of a joint, what the plate gap holds, which turns shed."""
-    pin, bush, gap = c.si("chain.pin_diameter_mm", MM), c.si("chain.bush_diameter_mm", MM), c.si("chain.plate_gap_mm", MM)
+    pin, bush = c.si("chain.pin_diameter_mm", MM), c.si("chain.bush_diameter_mm", MM)
+    gap = c.si("chain.plate_gap_mm", MM)
     clearance = (c.si("chain.bush_bore_mm", MM) - pin) / 2.0
     path = (c.si("chain.plate_depth_mm", MM) - bush) / 2.0
     tension = c.si("oil.surface_tension_mn_per_m", 1e-3, 30.0)
@@ -44,7 +45,8 @@ def losses(c: Columns, loop: Rows, heat: Rows, joint: Rows, viscosity: np.ndarra
     vaporisation = c.si("oil.vaporisation_kj_per_mol", 1e3, 100.0)
     per_area = c.si("fill.noack_mass_per_area_kg_per_m2", 1.0, 23.0) / (density * joint.capacity / joint.exposed)
     at_test = -np.log1p(-c.si("oil.noack_pct", PCT, 8.0)) / NOACK_DURATION * per_area
-    half_life, reference = c.si("oil.oxidation_half_life_h", HOUR, 1000.0), c.si("oil.oxidation_reference_c", 1.0, 100.0)
+    half_life = c.si("oil.oxidation_half_life_h", HOUR, 1000.0)
+    reference = c.si("oil.oxidation_reference_c", 1.0, 100.0)
     over_gas, at_noack = -vaporisation / GAS_CONSTANT, 1.0 / (NOACK_TEMPERATURE + ICE_POINT)
 
     def rates(temperature: Any) -> tuple[Any, Any]:
@@ -112,7 +114,8 @@ def entry_times(joint: Rows, density: Any, depth: Any) -> Rows:
     in_plate = 12.0 * joint.path / (0.5 * np.pi * joint.pin * joint.gap**3)
     in_annulus = 12.0 / (np.pi * joint.pin * joint.clearance**3 * (1.0 + 1.5 * joint.eccentricity**2))
     annulus = ring / pressure * (in_plate * depth + 0.5 * in_annulus * depth * depth)
-    return Rows(plate=plate, annulus=annulus, in_plate=in_plate, in_annulus=in_annulus, push=pressure / ring, depth=depth)
+    push = pressure / ring
+    return Rows(plate=plate, annulus=annulus, in_plate=in_plate, in_annulus=in_annulus, push=push, depth=depth)
 
 
 def entered_share(times: Rows, viscosity: Any, available: Any) -> Any:
@@ -173,8 +176,10 @@ def apply(c: Columns, loop: Rows, heat: Rows, fluid: Rows, joint: Rows, way: Row
                 best.__dict__.update(temperature=temperature, viscosity=viscosity, density=heavy)
                 continue
             better = (score > best.score) | ((score == best.score) & (available > best.available))
-            best.section, best.position = np.where(better, section, best.section), np.where(better, position, best.position)
-            best.score, best.available = np.where(better, score, best.score), np.where(better, available, best.available)
+            best.section = np.where(better, section, best.section)
+            best.position = np.where(better, position, best.position)
+            best.score = np.where(better, score, best.score)
+            best.available = np.where(better, available, best.available)
             if not loop.even:
                 best.temperature = np.where(better, temperature, best.temperature)
                 best.viscosity = np.where(better, viscosity, best.viscosity)

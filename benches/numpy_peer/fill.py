@@ -1,8 +1,8 @@
 """Fill: how full joints are once the line has settled, by the age of their oil.
 
-Joints that every shot fills, or that know one wait only, have a closed form. For the others the walk of a joint through the
-run of its timer is followed for all rows and starts at once: a Python step is one block of equal waits for thousands of
-lanes, and a block is crossed in closed form (Slater 1967: five kinds of block are all there are).
+Joints that every shot fills, or that know one wait only, have a closed form. For the others the walk of a joint through
+the run of its timer is followed for all rows and starts at once: a Python step is one block of equal waits for thousands
+of lanes, and a block is crossed in closed form (Slater 1967: five kinds of block are all there are).
 """
 
 from __future__ import annotations
@@ -104,8 +104,9 @@ def hurry(
 ) -> np.ndarray:
     """Walk lanes without sums until blocks or shots run out, or too little is left of what was there at the start.
 
-    Gives at the end, and as it was after the first 64 blocks: phase, fill of a start that was full, of one that was empty and
-    knew no cap, share left of the start. These two fills are the whole map: any start gives the lesser of the first and kept × start + second.
+    Gives at the end, and as it was after the first 64 blocks: phase, fill of a start that was full, of one that was empty
+    and knew no cap, share left of the start. That is the whole map: a start V gives the lesser of the first fill and
+    share × V + the second.
     """
     count = len(row)
     ends = np.zeros((2, 4, count))
@@ -150,9 +151,20 @@ def count(
 ) -> np.ndarray:
     """Walk lanes with sums: integral of the fill, time, lowest fill, whether any shot overflowed."""
     ends = np.zeros((4, len(row)))
-    lanes, first, limits, top, dose = np.arange(len(row)), 5 * row, walk.limits.take(row, axis=1), walk.capacity[row], walk.dose[row]
+    lanes, first, limits, top, dose = (
+        np.arange(len(row)),
+        5 * row,
+        walk.limits.take(row, axis=1),
+        walk.capacity[row],
+        walk.dose[row],
+    )
     phase, left, going = phase.copy(), shots, np.ones(len(row), bool)
-    integral, time, low, over = np.zeros(len(row)), np.zeros(len(row)), np.full(len(row), np.inf), np.zeros(len(row), bool)
+    integral, time, low, over = (
+        np.zeros(len(row)),
+        np.zeros(len(row)),
+        np.full(len(row), np.inf),
+        np.zeros(len(row), bool),
+    )
     for _ in range(blocks):
         place = kinds(first, limits, phase)
         last = walk.kept_before.take(place)
@@ -195,15 +207,23 @@ def count(
         if still == 0:
             return ends
         if still < FEW * len(going):
-            lanes, first, limits, top, dose = lanes[going], first[going], limits.compress(going, axis=1), top[going], dose[going]
+            lanes, first, limits, top, dose = (
+                lanes[going],
+                first[going],
+                limits.compress(going, axis=1),
+                top[going],
+                dose[going],
+            )
             phase, fill, left, integral = phase[going], fill[going], left[going], integral[going]
             time, low, over, going = time[going], low[going], over[going], np.ones(still, bool)
     ends[:, lanes[going]] = integral[going], time[going], low[going], over[going]
     return ends
 
 
-def capped_block(walk: Rows, place: np.ndarray, start: np.ndarray, top: np.ndarray, dose: np.ndarray) -> tuple[Any, Any]:
-    """Sum of the fills after each shot, and the fill after the last but one, where the joint is full before the block ends."""
+def capped_block(
+    walk: Rows, place: np.ndarray, start: np.ndarray, top: np.ndarray, dose: np.ndarray
+) -> tuple[Any, Any]:
+    """Sum of the fills after each shot, and the fill after the last but one, where the joint fills within the block."""
     decay, lost, m = walk.one_decay.take(place), walk.lost.take(place), walk.waits.take(place).astype(float)
     j = np.minimum(np.ceil(np.log1p(lost * (top - start) / (dose - lost * top)) / decay), m)
     gone = -np.expm1(-(j - 1.0) * decay)
@@ -277,7 +297,9 @@ def entire_part(x: np.ndarray) -> np.ndarray:
     return total * x
 
 
-def age_law(mean: np.ndarray, rate: np.ndarray, wait: np.ndarray, weight: np.ndarray, boundary_fill: Any) -> tuple[Any, Any]:
+def age_law(
+    mean: np.ndarray, rate: np.ndarray, wait: np.ndarray, weight: np.ndarray, boundary_fill: Any
+) -> tuple[Any, Any]:
     """Fill right after a visit, and the fill that has the mean boundary friction."""
     a = rate * wait
     start = np.minimum(mean / (weight * mean_kept(a)).sum(axis=0), 1.0)

@@ -1,4 +1,4 @@
-"""Film: elastic line contact, and the rigid film of a joint that turns, rests, turns; column-wise Newton in a bracket."""
+"""Film: elastic line contact, and the rigid film of a joint that turns and rests; column-wise Newton in a bracket."""
 
 from __future__ import annotations
 
@@ -15,7 +15,9 @@ EXPONENT, LONG, PI = 0.84, 1.17, np.pi
 ANYWHERE, THICKER_IS_THICKER = 140.0, 3.2
 
 
-def rising_root(function: Callable[..., tuple[Any, Any]], low: Any, high: Any, start: np.ndarray, args: tuple[Any, ...]) -> Any:
+def rising_root(
+    function: Callable[..., tuple[Any, Any]], low: Any, high: Any, start: np.ndarray, args: tuple[Any, ...]
+) -> Any:
     """Zero of a rising function, for all rows at once; rows that have settled are dropped."""
     out = np.clip(start, low, high)
     here, rows = out.copy(), np.arange(len(out))
@@ -40,7 +42,7 @@ def rising_root(function: Callable[..., tuple[Any, Any]], low: Any, high: Any, s
 
 
 def elastic(viscosity: Any, speed: Any, radius: Any, coefficient: Any, modulus: Any) -> Rows:
-    """Numbers of the elastic film that do not change with the load: film = radius × exp(greater of two lines in ln load)."""
+    """What the elastic film has whatever the load: film = radius × exp(greater of two lines in ln load)."""
     stiffness = modulus * radius
     u, g, s = np.log(viscosity * speed / stiffness), np.log(coefficient * modulus), np.log(stiffness)
     return Rows(soft=SOFT + 0.6 * u + 0.2 * s, hard=HARD + 0.694 * u + 0.568 * g + 0.128 * s, radius=radius)

@@ -7,8 +7,6 @@ from typing import Any
 import numpy as np
 from scipy.special import erfc
 
-from .columns import at
-
 NORMAL = 1.0 / np.sqrt(2.0 * np.pi)
 AT_ZERO, LOG_AT_ZERO = 0.6166342189968439, -0.4834792688051993
 TAIL_START = 0.2820350691424015
@@ -103,10 +101,10 @@ def height_apart(film: np.ndarray, pressure: np.ndarray) -> tuple[np.ndarray, np
 
 
 def share_load(film: np.ndarray, pressure: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
-    """Share of the load on asperities and mean gap over roughness, from film over roughness and pressure over stiffness."""
+    """Share on asperities and mean gap over roughness, from film over roughness and pressure over stiffness."""
     filled = (film / NORMAL) ** 2
     share, gap = 1.0 - filled, np.full(film.shape, NORMAL)
-    apart = np.nonzero(~(AT_ZERO <= pressure * share))
+    apart = np.nonzero(~(pressure * share >= AT_ZERO))
     if apart[0].size:
         height, pressed = height_apart(film[apart], pressure[apart])
         gap[apart] = mean_gap(height)[0]
@@ -116,16 +114,20 @@ def share_load(film: np.ndarray, pressure: np.ndarray) -> tuple[np.ndarray, np.n
 
 
 def mixed(
-    film: Any, pressure: Any, surface: Any, fill: Any, boundary: Any, strip: Any, ring: Any, clearance: Any, limiting: Any
+    film: Any,
+    pressure: Any,
+    surface: Any,
+    fill: Any,
+    boundary: Any,
+    strip: Any,
+    ring: Any,
+    gap_round: Any,
+    limiting: Any,
 ) -> np.ndarray:
     """Coefficient of friction of a loaded contact: asperities with their layer, sheared oil in strip and ring."""
     share, gap = share_load(film, pressure / surface.stiffness)
     gap *= surface.roughness
-    drag = 2.0 * np.pi / np.sqrt(gap * (2.0 * clearance - np.minimum(gap, clearance)))
+    drag = 2.0 * np.pi / np.sqrt(gap * (2.0 * gap_round - np.minimum(gap, gap_round)))
     viscous = np.minimum(fill * (strip / gap + ring * drag), limiting)
     computed = share * boundary + (1.0 - share) * viscous
     return np.clip(computed, LEAST_FRICTION, np.maximum(surface.dry, LEAST_FRICTION))
-
-
-def pick(values: tuple[Any, ...], rows: np.ndarray) -> tuple[Any, ...]:
-    return tuple(at(value, rows) for value in values)

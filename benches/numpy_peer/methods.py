@@ -1,4 +1,4 @@
-"""Methods: what spray, chain-driven applicator, dripper and rounds by hand bring into a joint, and how long it waits."""
+"""Methods: what spray, chain-driven applicator, dripper and rounds by hand bring into a joint, and how it waits."""
 
 from __future__ import annotations
 
@@ -145,7 +145,7 @@ def by_hand(c: Columns, loop: Rows, capacity: np.ndarray, rate: np.ndarray, ente
 
 
 def visit_quantiles(spread: Any, miss: Any) -> np.ndarray:
-    """Quantiles of the time between two visits over the interval: one set where spread and miss are the same in all rows.
+    """Quantiles of the time between visits over the interval: one set where spread and miss are alike in all rows.
 
     A geometric mixture of gamma laws: Newton in a bracket on all rows and chances at once.
     """
@@ -180,7 +180,5 @@ def visit_quantiles(spread: Any, miss: Any) -> np.ndarray:
         if settled.all():
             break
         left = ~settled
-        rows, time, low, high, shape, chance, miss = (
-            one[left] for one in (rows, time, low, high, shape, chance, miss)
-        )
+        rows, time, low, high, shape, chance, miss = (one[left] for one in (rows, time, low, high, shape, chance, miss))
     return out.reshape(4, -1)

@@ -8,7 +8,7 @@ from typing import Any
 
 import numpy as np
 
-from .columns import Columns, at
+from .columns import Columns
 
 HERE = pathlib.Path(__file__).parent
 TABLE = np.loadtxt(HERE.parents[1] / "src" / "oil" / "d2270.csv", delimiter=",", comments=("#", "v"))
@@ -33,12 +33,16 @@ def row_below(value: Any, target: np.ndarray) -> np.ndarray:
 
 
 def up_to_100(v40: np.ndarray, share: np.ndarray) -> np.ndarray:
-    v100, l, h = TABLE.T
+    v100, index_0, index_100 = TABLE.T
     a, b, c = (L[i] - share * (L[i] - H[i]) for i in range(3))
     rest = v40 - c
     by_formula = 2.0 * rest / (b + np.sqrt(b * b + 4.0 * a * rest))
-    low = row_below(lambda row: l[row] - share * (l[row] - h[row]), v40)
-    here, above = l[low] - share * (l[low] - h[low]), l[low + 1] - share * (l[low + 1] - h[low + 1])
+
+    def at_40(row: np.ndarray) -> np.ndarray:
+        return index_0[row] - share * (index_0[row] - index_100[row])
+
+    low = row_below(at_40, v40)
+    here, above = at_40(low), at_40(low + 1)
     by_table = v100[low] + (v40 - here) * (v100[low + 1] - v100[low]) / (above - here)
     return np.where(v40 >= quadratic((a, b, c), FORMULA_FROM), by_formula, by_table)
 
@@ -92,7 +96,8 @@ def liquid(c: Columns) -> Rows:
     else:
         log_log_z, slope = (part[place] for part in line(MIDPOINTS, np.float64(index)))
     log_log_z = np.where(known, log_log_z, np.nan)
-    return Rows(log_log_z=log_log_z, slope=slope, log_40=log_40, density_15=c.si("oil.density_15_kg_per_m3", 1.0, 890.0))
+    heavy = c.si("oil.density_15_kg_per_m3", 1.0, 890.0)
+    return Rows(log_log_z=log_log_z, slope=slope, log_40=log_40, density_15=heavy)
 
 
 def density(oil: Rows, temperature: Any) -> Any:
@@ -136,7 +141,3 @@ def roelands_numbers(viscosity: Any, coefficient: Any) -> tuple[Any, Any]:
 def roelands(viscosity: Any, log_ratio: Any, exponent: Any, pressure: Any) -> Any:
     rise = log_ratio * np.expm1(exponent * np.log1p(5.1e-9 * pressure))
     return viscosity * np.exp(np.minimum(rise, 200.0))
-
-
-def subset(oil: Rows, rows: np.ndarray) -> Rows:
-    return Rows(**{name: at(value, rows) for name, value in vars(oil).items()})

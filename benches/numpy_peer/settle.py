@@ -1,4 +1,4 @@
-"""Settle: friction of each joint gives the pull, the pull loads the joints, their load gives friction; rows drop out as they agree."""
+"""Settle: friction gives the pull, the pull loads the joints, the load gives friction; rows drop out as they agree."""
 
 from __future__ import annotations
 
@@ -56,7 +56,7 @@ def contact(n: Rows, load: np.ndarray) -> tuple[Any, ...]:
 
 
 def joints(n: Rows, surface: Rows, tension: np.ndarray, rest_tension: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
-    """Film ratio at fill 1 and friction at the effective fill of all articulations; a slack joint has the boundary's."""
+    """Film ratio at fill 1 and friction at the effective fill of all articulations; a slack joint has no film."""
     slack = tension <= 0.0
     load = np.where(slack, 1.0, tension)
     pressure, half_width, elastic, strip, ring = contact(n, load)
@@ -82,9 +82,7 @@ def joints(n: Rows, surface: Rows, tension: np.ndarray, rest_tension: np.ndarray
     return ratio, found
 
 
-def on_rollers(
-    c: Columns, loop: Rows, heat: Rows, fluid: Rows, surface: Rows, mix: Rows
-) -> tuple[Any, Any]:
+def on_rollers(c: Columns, loop: Rows, heat: Rows, fluid: Rows, surface: Rows, mix: Rows) -> tuple[Any, Any]:
     """Friction of bush in roller on both strands: a pair that turns for ever, with a share on its edges."""
     given = c.raw("friction.bush_roller", np.nan)
     which = [straight for straight in (0, 1) if np.any(loop.rollers[straight])]
@@ -117,14 +115,17 @@ def on_rollers(
     return out[0], out[1]
 
 
-def settle(c: Columns, loop: Rows, heat: Rows, fluid: Rows, viscosity: np.ndarray, surface: Rows, fill: Any, never: Any) -> Rows:
+def settle(
+    c: Columns, loop: Rows, heat: Rows, fluid: Rows, viscosity: np.ndarray, surface: Rows, fill: Any, never: Any
+) -> Rows:
     """Friction and pull that agree, with tension and film ratio at each articulation."""
     boundary_oiled = c.si("oil.boundary_friction", 1.0, 0.12)
     boundary = full(friction.boundary_friction(fill, surface.dry, boundary_oiled, surface.boundary_fill), c.count)
     plain = np.ndim(surface.exponent) == 0 and surface.exponent == 1.0
     mix = Rows(
         fill=fill, boundary=boundary, starved=fill if plain else fill**surface.exponent,
-        limiting=c.si("oil.limiting_friction", 1.0, 0.06), pressure_factor=c.si("oil.pressure_viscosity_factor", 1.0, 1.0),
+        limiting=c.si("oil.limiting_friction", 1.0, 0.06),
+        pressure_factor=c.si("oil.pressure_viscosity_factor", 1.0, 1.0),
         over_all=lambda reached: (1.0 - never) * reached + never * surface.dry,
     )  # fmt: skip
     rollers = on_rollers(c, loop, heat, fluid, surface, mix)
@@ -156,7 +157,9 @@ def settle(c: Columns, loop: Rows, heat: Rows, fluid: Rows, viscosity: np.ndarra
     joint = np.stack([guess, guess])
     if c.has("friction.joint"):
         joint = np.stack([full(c.raw("friction.joint"), c.count)] * 2)
-    out = Rows(joint=joint.copy(), tension=np.empty((4, c.count)), ratio=np.empty((4, c.count)), rounds=np.zeros(c.count))
+    out = Rows(
+        joint=joint.copy(), tension=np.empty((4, c.count)), ratio=np.empty((4, c.count)), rounds=np.zeros(c.count)
+    )
     rows: np.ndarray | None = None
     step, before, last = np.ones(c.count), np.full(c.count, np.inf), np.full(c.count, np.inf)
     done = np.zeros(c.count, bool)

@@ -56,7 +56,7 @@ def integral(law: Law, first: np.ndarray, last: np.ndarray, length: np.ndarray) 
 
 
 def mean_over_waits(law: Law, fill: np.ndarray, rate: np.ndarray, wait: np.ndarray, weight: np.ndarray) -> np.ndarray:
-    """Mean wear coefficient of a joint over the age of its oil; waits begin alike, so that each stretch is integrated once."""
+    """Mean wear coefficient over the age of the oil; waits begin alike, so that each stretch is integrated once."""
     until_dry = np.maximum(np.log(np.maximum(fill, 1e-300) / DRY_FILL), 0.0)
     x = rate * wait
     per_x = weight / x
@@ -159,7 +159,7 @@ def worn_depth(area: np.ndarray, radius: Any, clearance: Any) -> np.ndarray:
 
 
 class WornJoint:
-    """Wear work ⇄ depth. Pin and bush are of one steel and wear alike, so that case and core are the only two phases."""
+    """Wear work ⇄ depth. Pin and bush are of one steel and wear alike: case and core are the only two phases."""
 
     def __init__(self, c: Columns, hardness_factor: Any) -> None:
         self.pin = full(c.si("chain.pin_diameter_mm", MM), c.count)
@@ -280,8 +280,10 @@ def lives(c: Columns, loop: Rows, settled: Rows, temperatures: tuple[Any, ...], 
     )  # fmt: skip
 
 
-def together(joint: WornJoint, rows: np.ndarray, limit: Any, limit_time: Any, work_rate: Any, classes: Any) -> np.ndarray:
-    """Steady time at which classes that wear differently reach the limit together: Newton in logarithms in a bracket."""
+def together(
+    joint: WornJoint, rows: np.ndarray, limit: Any, limit_time: Any, work_rate: Any, classes: Any
+) -> np.ndarray:
+    """Steady time at which classes that wear differently reach the limit: Newton in logarithms in a bracket."""
     slowest = np.minimum(classes[0][1], classes[1][1])
     fastest = np.maximum(classes[0][1], classes[1][1])
     first, last = limit_time / fastest, limit_time / slowest
