@@ -9,7 +9,7 @@ from typing import Any
 
 import numpy as np
 
-from . import circuit, drive, economics, entry, fill, methods, oil, settle, wear
+from . import circuit, drive, economics, entry, fill, life, methods, oil, settle, walk
 from .columns import HOUR, KW, LITRE, PCT, PER_YEAR, UL, YEAR, Columns, full
 
 #: What `evaluate_table` shows where nothing else was asked for: all of it is computed here.
@@ -26,7 +26,8 @@ ON_THE_WAY = (
     "kinematics.mean_c", "tension.slack_n", "joint.plate_track", "fill.application_section",
     "fill.application_position", "fill.viscosity_application_mpa_s", "fill.time_available_s", "fill.entered_share",
     "fill.capacity_ul", "fill.retained_width_mm", "fill.dose_in_joint_ul", "fill.loss_rate_per_h", "fill.fill_after_shot",
-    "fill.mean_fill_reached", "fill.effective_fill", "wear.coefficient_reached", "wear.temperature_c", "wear.limit_pct",
+    "fill.mean_fill_reached", "fill.effective_fill", "wear.coefficient_reached", "wear.temperature_c",
+    "wear.limit_pct",
     "wear.sliding_m_per_h", "drive.shaft_power_w", "drive.input_power_w", "drive.slip", "supply.in_joints_l_per_year",
 )  # fmt: skip
 #: Rows at once: temporaries of this length stay in the second-level cache.
@@ -69,7 +70,7 @@ def some_chunks(chunks: list[Columns], method: str, names: tuple[str, ...], out:
     with np.errstate(all="ignore"):
         states = [until_fill(c, method) for c in chunks]
         if hasattr(states[0].reach.settled, "rows"):
-            fill.walk_all([state.reach.settled for state in states])
+            walk.walk_all([state.reach.settled for state in states])
         for state in states:
             found = from_fill(state)
             for name in names:
@@ -115,7 +116,7 @@ def from_fill(state: Rows) -> dict[str, Any]:
     lowest = start * np.exp(-rate * reach.worst) if lowest is None else lowest
 
     settled = settle.settle(c, loop, heat, state.fluid, state.viscosity, surface, effective, reach.never)
-    worn = wear.lives(c, loop, settled, warm, reach, running)
+    worn = life.lives(c, loop, settled, warm, reach, running)
     driven = drive.load(c, settled.pull, loop.speed)
 
     mean = reach.mean * (1.0 - reach.never)
@@ -154,7 +155,7 @@ def from_fill(state: Rows) -> dict[str, Any]:
         "wear.sliding_m_per_h": worn.sliding * HOUR,
         "wear.elongation_1_year_pct": worn.elongation / PCT,
         "wear.life_years": worn.life / YEAR,
-        "wear.governs": wear.GOVERNS[worn.governs],
+        "wear.governs": life.GOVERNS[worn.governs],
         "wear.service_life_years": worn.service / YEAR,
         "drive.load": driven.ratio,
         "drive.shaft_power_w": driven.shaft,
