@@ -1,9 +1,9 @@
 """The peer of `evaluate_table`: the best vectorised NumPy script of the same models that we could write.
 
 A room of the core is a module or two here: `circuit` (with temperatures), `oil`, `entry` (capacity, losses, place of
-oiling), `methods`, `coverage`, `fill` and `walk`, `film`, `friction`, `settle` (the fixed point), `wear` and `life`,
-`drive`, `economics`; `chain` has the order. No Python loop runs over rows: branches are masks, Newton and bisection go
-column by column and drop the rows that have settled, chunks stay in the cache.
+oiling), `methods`, `coverage`, `fill`, `walk` and `words`, `film`, `friction`, `settle` (the fixed point), `wear` and
+`life`, `drive`, `economics`; `chain` has the order. No Python loop runs over rows: branches are masks, Newton and
+bisection go column by column and drop the rows that have settled, chunks stay in the cache.
 
 It takes NumPy arrays and gives the results that `evaluate_table` shows by default, agreeing to 1e-9. It leaves out what
 the core does beside that, so that it is the faster for it: ranges and consistency of what is given, statuses, messages

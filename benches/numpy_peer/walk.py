@@ -1,4 +1,4 @@
-"""Walk: joints whose shots neither fill them nor come at one wait, through the run of their timer until they have settled.
+"""Walk: joints whose shots neither fill them nor come at one wait, through the run of their timer until they settle.
 
 All rows and starts are walked at once: a Python step is one block of equal waits for thousands of lanes, and a block is
 crossed in closed form (Slater 1967: five kinds of block are all there are).
@@ -10,6 +10,8 @@ from types import SimpleNamespace as Rows
 from typing import Any
 
 import numpy as np
+
+from . import words
 
 LONGEST, STARTS, GUESSED, BURNT, COUNTED, FORGOTTEN, SMALL = 8192, 16, 64, 1024, 512, np.exp(-30.0), 1e-5
 LANES = 8192  # whose state stays in the second-level cache
@@ -79,20 +81,18 @@ def kinds(first: np.ndarray, limits: np.ndarray, phase: np.ndarray) -> np.ndarra
 
 
 def hurry(
-    walk: Rows, row: np.ndarray, phase: np.ndarray, blocks: int, forgotten: float = 0.0, shots: np.ndarray | None = None
+    walk: Rows, row: np.ndarray, state: tuple[np.ndarray, ...], blocks: int, shots: np.ndarray | None = None
 ) -> np.ndarray:
     """Walk lanes without sums until blocks or shots run out, or too little is left of what was there at the start.
 
-    Gives at the end, and as it was after the first 64 blocks: phase, fill of a start that was full, of one that was
-    empty and knew no cap, share left of the start. That is the whole map: a start V gives the lesser of the first fill
-    and share × V + the second.
+    A state is the phase, the fill of a start that was full, that of one that was empty and knew no cap, and the share
+    left of the start. That is the whole map: a start V gives the lesser of the first fill and share × V + the second.
     """
-    count = len(row)
-    ends = np.zeros((2, 4, count))
-    lanes, first, limits, top = np.arange(count), 5 * row, walk.limits.take(row, axis=1), walk.capacity[row]
-    phase, fill, empty, all_kept, left = phase.copy(), top.copy(), np.zeros(count), np.ones(count), shots
-    going = np.ones(count, bool)
-    for block in range(blocks):
+    ends = np.zeros((4, len(row)))
+    lanes, first, limits, top = np.arange(len(row)), 5 * row, walk.limits.take(row, axis=1), walk.capacity[row]
+    phase, fill, empty, all_kept = (one.copy() for one in state)
+    left, going = shots, np.ones(len(row), bool)
+    for _ in range(blocks):
         place = kinds(first, limits, phase)
         kept, added = walk.kept.take(place), walk.added.take(place)
         phase += walk.by.take(place)
@@ -102,17 +102,15 @@ def hurry(
         empty *= kept
         empty += added
         all_kept *= kept
-        if block == GUESSED - 1:
-            ends[0][:, lanes] = phase, fill, empty, all_kept
         if left is None:
-            ended = all_kept <= forgotten
+            ended = all_kept <= FORGOTTEN
         else:
             left = left - walk.waits.take(place)
             ended = left <= 0
         ended &= going
         if not ended.any():
             continue
-        ends[1][:, lanes[ended]] = phase[ended], fill[ended], empty[ended], all_kept[ended]
+        ends[:, lanes[ended]] = phase[ended], fill[ended], empty[ended], all_kept[ended]
         going &= ~ended
         still = np.count_nonzero(going)
         if still == 0:
@@ -121,8 +119,54 @@ def hurry(
             lanes, first, limits, top = lanes[going], first[going], limits.compress(going, axis=1), top[going]
             phase, fill, empty, all_kept = phase[going], fill[going], empty[going], all_kept[going]
             left, going = None if left is None else left[going], np.ones(still, bool)
-    ends[1][:, lanes[going]] = phase[going], fill[going], empty[going], all_kept[going]
+    ends[:, lanes[going]] = phase[going], fill[going], empty[going], all_kept[going]
     return ends
+
+
+def burn(walk: Rows, phase: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
+    """States of lanes (starts × rows) after the first 64 blocks, and when the start is forgotten, after 1024 at most.
+
+    Eight blocks at a time until the next would be one too many; the rest a block at a time.
+    """
+    word = words.eight_blocks(walk)
+    shape, columns = phase.shape, np.arange(walk.rows)
+    guess, ends, stopped = np.zeros((4, *shape)), np.zeros((4, *shape)), np.zeros(shape, bool)
+    cuts, base, going = word.cuts, word.words * columns, np.ones(shape, bool)
+    fill, empty, all_kept = np.tile(walk.capacity, (shape[0], 1)), np.zeros(shape), np.ones(shape)
+    for step in range(BURNT // words.BLOCKS):
+        place = words.number(cuts, phase)
+        place += base
+        kept, added = word.kept.take(place), word.added.take(place)
+        short = going & (all_kept * kept <= FORGOTTEN)
+        if short.any():
+            lane, column = np.nonzero(short)
+            ends[:, lane, columns[column]] = phase[short], fill[short], empty[short], all_kept[short]
+            stopped[lane, columns[column]] = True
+            going &= ~short
+            busy = going.any(axis=0)
+            still = np.count_nonzero(busy)
+            if still == 0:
+                break
+            if still < FEW * len(busy):
+                columns, base, cuts, going = columns[busy], base[busy], cuts.compress(busy, 1), going.compress(busy, 1)
+                phase, fill, empty = phase.compress(busy, 1), fill.compress(busy, 1), empty.compress(busy, 1)
+                all_kept, place = all_kept.compress(busy, 1), place.compress(busy, 1)
+                kept, added = kept.compress(busy, 1), added.compress(busy, 1)
+        phase = phase + word.by.take(place)
+        fill = np.minimum(kept * fill + added, word.top.take(place))
+        empty *= kept
+        empty += added
+        all_kept *= kept
+        if step == GUESSED // words.BLOCKS - 1:
+            guess[:, :, columns] = phase, fill, empty, all_kept
+    else:
+        lane, column = np.nonzero(going)
+        ends[:, lane, columns[column]] = phase[going], fill[going], empty[going], all_kept[going]
+    lane, column = np.nonzero(stopped)
+    if lane.size:
+        state = ends[:, lane, column]
+        ends[:, lane, column] = hurry(walk, column, (state[0].astype(walk.whole), *state[1:]), words.BLOCKS)
+    return guess, ends
 
 
 def count(
@@ -231,7 +275,7 @@ def many_starts(ticks: np.ndarray, numbers: np.ndarray) -> tuple[np.ndarray, np.
         phase = np.where(here, start + tick, phase)
         open_ &= ~here
         tick = tick - length
-    guessed, end = hurry(walk, row, phase.ravel().astype(walk.whole), BURNT, forgotten=FORGOTTEN)
+    guessed, end = (one.reshape(4, -1) for one in burn(walk, phase.astype(walk.whole)))
     # a start that was not forgotten is the one that the first blocks would settle at if they repeated for ever
     start = np.where(end[3] > FORGOTTEN, fixed_point(guessed[1], guessed[2], 1.0 - guessed[3]), walk.capacity[row])
     fill = np.minimum(end[1], end[3] * start + end[2])
@@ -251,7 +295,8 @@ def whole_cycles(ticks: np.ndarray, numbers: np.ndarray) -> tuple[np.ndarray, np
     phase = np.concatenate([np.zeros(walk.rows, np.int64), rest[two]]).astype(walk.whole)
     budget = np.concatenate([shots + (rest > 0), shots[two]])
     share = np.concatenate([np.where(rest > 0, more, 1.0), 1.0 - more[two]])
-    _, end = hurry(walk, row, phase, 2 * LONGEST, shots=budget)
+    state = (phase, walk.capacity[row], np.zeros(len(row)), np.ones(len(row)))
+    end = hurry(walk, row, state, 2 * LONGEST, shots=budget)
     lost = -np.expm1(-(ticks[6] // cell) * numbers[0] * numbers[3])
     integral, time, low, _ = count(walk, row, phase, fixed_point(end[1], end[2], lost[row]), 2 * LONGEST, shots=budget)
     mean, lowest = np.bincount(row, share * integral / time, walk.rows), low[: walk.rows]
