@@ -27,7 +27,8 @@ ON_THE_WAY = (
     "fill.application_position", "fill.viscosity_application_mpa_s", "fill.time_available_s", "fill.entered_share",
     "fill.capacity_ul", "fill.retained_width_mm", "fill.dose_in_joint_ul", "fill.loss_rate_per_h",
     "fill.fill_after_shot", "fill.mean_fill_reached", "fill.effective_fill", "wear.coefficient_reached",
-    "wear.temperature_c", "wear.limit_pct", "wear.sliding_m_per_h", "drive.shaft_power_w", "drive.input_power_w", "drive.slip", "supply.in_joints_l_per_year",
+    "wear.temperature_c", "wear.limit_pct", "wear.sliding_m_per_h", "drive.shaft_power_w", "drive.input_power_w",
+    "drive.slip", "supply.in_joints_l_per_year",
 )  # fmt: skip
 #: Rows at once: temporaries of this length stay in the second-level cache.
 CHUNK = 4096

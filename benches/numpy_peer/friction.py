@@ -71,12 +71,15 @@ def mean_gap(height: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
     return height * below + NORMAL * np.exp(-0.5 * height * height), below
 
 
-def height_apart(film: np.ndarray, pressure: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
-    """Height of surfaces held apart and what asperities carry there; Newton on the logarithm of what both carry."""
+def height_apart(film: np.ndarray, pressure: np.ndarray, known: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
+    """Height of surfaces held apart and what asperities carry there; Newton on the logarithm of what both carry.
+
+    It starts from the height that was found for about the same contact before, where there is one.
+    """
     s = np.sqrt(np.maximum(LOG_AT_ZERO - np.log(pressure), 0.0))
     by_asperities = s * (s * (0.659197 + s * (-0.126893 + s * 0.00901986)) - 0.00853673) - 0.00149474
     by_film = np.where(film > NORMAL, film - NORMAL * NORMAL / film, 0.0)
-    height = np.maximum(np.maximum(by_film, by_asperities), 0.0)
+    height = np.where(np.isnan(known), np.maximum(np.maximum(by_film, by_asperities), 0.0), known)
     heights, shares, rows = height.copy(), np.zeros_like(height), np.arange(len(height))
     low, high = np.zeros_like(height), 2.0 * film + 40.0
     for _ in range(100):
@@ -100,13 +103,14 @@ def height_apart(film: np.ndarray, pressure: np.ndarray) -> tuple[np.ndarray, np
     return heights, shares
 
 
-def share_load(film: np.ndarray, pressure: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
+def share_load(film: np.ndarray, pressure: np.ndarray, heights: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
     """Share on asperities and mean gap over roughness, from film over roughness and pressure over stiffness."""
     filled = (film / NORMAL) ** 2
     share, gap = 1.0 - filled, np.full(film.shape, NORMAL)
     apart = np.nonzero(~(pressure * share >= AT_ZERO))
     if apart[0].size:
-        height, pressed = height_apart(film[apart], pressure[apart])
+        height, pressed = height_apart(film[apart], pressure[apart], heights[apart])
+        heights[apart] = height
         gap[apart] = mean_gap(height)[0]
         by_film = (film[apart] / gap[apart]) ** 2
         share[apart] = np.where(by_film < 0.5, 1.0 - by_film, np.minimum(pressed, 1.0))
@@ -114,20 +118,15 @@ def share_load(film: np.ndarray, pressure: np.ndarray) -> tuple[np.ndarray, np.n
 
 
 def mixed(
-    film: Any,
-    pressure: Any,
-    surface: Any,
-    fill: Any,
-    boundary: Any,
-    strip: Any,
-    ring: Any,
-    gap_round: Any,
-    limiting: Any,
+    film: Any, pressure: Any, surface: Any, mix: Any, strip: Any, ring: Any, clearance: Any, heights: np.ndarray
 ) -> np.ndarray:
-    """Coefficient of friction of a loaded contact: asperities with their layer, sheared oil in strip and ring."""
-    share, gap = share_load(film, pressure / surface.stiffness)
+    """Coefficient of friction of a loaded contact: asperities with their layer, sheared oil in strip and ring.
+
+    `heights` of the surfaces, where known, are taken as starts and replaced by what is found.
+    """
+    share, gap = share_load(film, pressure / surface.stiffness, heights)
     gap *= surface.roughness
-    drag = 2.0 * np.pi / np.sqrt(gap * (2.0 * gap_round - np.minimum(gap, gap_round)))
-    viscous = np.minimum(fill * (strip / gap + ring * drag), limiting)
-    computed = share * boundary + (1.0 - share) * viscous
+    drag = 2.0 * np.pi / np.sqrt(gap * (2.0 * clearance - np.minimum(gap, clearance)))
+    viscous = np.minimum(mix.fill * (strip / gap + ring * drag), mix.limiting)
+    computed = share * mix.boundary + (1.0 - share) * viscous
     return np.clip(computed, LEAST_FRICTION, np.maximum(surface.dry, LEAST_FRICTION))

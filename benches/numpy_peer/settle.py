@@ -74,9 +74,7 @@ def joints(n: Rows, surface: Rows, tension: np.ndarray, rest_tension: np.ndarray
             smooth[doubt[0][left], doubt[1][left]] = np.maximum(rigid, thinner)
     ratio = surface.film_factor * smooth / surface.roughness
     ratio[slack] = 0.0
-    found = friction.mixed(
-        n.starved * ratio, pressure, surface, n.fill, n.boundary, strip, ring, n.clearance, n.limiting
-    )
+    found = friction.mixed(n.starved * ratio, pressure, surface, n, strip, ring, n.clearance, n.heights)
     if slack.any():
         found[slack] = np.broadcast_to(n.boundary, tension.shape)[slack]
     return ratio, found
@@ -109,7 +107,8 @@ def on_rollers(c: Columns, loop: Rows, heat: Rows, fluid: Rows, surface: Rows, m
             q = film.steady_closeness(at(number, doubt), at(full(n.ld2, count), doubt))
             smooth[doubt] = np.maximum(smooth[doubt], at(full(n.clearance, count), doubt) / (1.0 + q))
         ratio = mix.starved * surface.film_factor * smooth / surface.roughness
-        found = friction.mixed(ratio, pressure, surface, mix.fill, mix.boundary, strip, ring, n.clearance, mix.limiting)
+        unknown = np.full(count, np.nan)
+        found = friction.mixed(ratio, pressure, surface, mix, strip, ring, n.clearance, unknown)
         reached = surface.edge_share * mix.boundary + (1.0 - surface.edge_share) * found
         out[straight] = mix.over_all(reached)
     return out[0], out[1]
@@ -146,6 +145,7 @@ def settle(
     numbers = pair_numbers(surface, pin, bore, c.si("chain.joint_length_mm", MM), viscosity, turning, coefficient)
     numbers |= {"angle": angle, "turning": turning, "rest": rest}
     numbers |= {"fill": fill, "starved": mix.starved, "boundary": boundary, "limiting": mix.limiting}
+    numbers["heights"] = np.full(angle.shape, np.nan)
     state = {f"surface.{name}": value for name, value in vars(surface).items()} | numbers
     state |= {"never": never, "force_0": forces[0], "force_1": forces[1], "bearing": bearing}
     for name in ("take_up", "strand_share"):
