@@ -457,6 +457,9 @@ impl CurrentLog {
         let beside = if beside.is_empty() { String::new() } else { format!(" with {}", beside.join(", ")) };
         format!("<CurrentLog {:?}: {} rows of {}{beside}>", self.0.name, self.0.stamps.len(), self.0.logged.as_str())
     }
+    fn _repr_html_(&self) -> String {
+        crate::quantity::show::html_text(&self.__repr__())
+    }
     fn __eq__(&self, other: &Bound<'_, PyAny>) -> bool {
         // NaN for NaN, so bit by bit
         let same =
@@ -611,6 +614,9 @@ impl LogWatch {
     fn __repr__(&self) -> String {
         let seen = self.0.watch.seen.len();
         format!("<LogWatch {:?}: {} with {seen} readings in sight>", self.0.name, self.0.logged)
+    }
+    fn _repr_html_(&self) -> String {
+        crate::quantity::show::html_text(&self.__repr__())
     }
     fn __eq__(&self, other: &Bound<'_, PyAny>) -> bool {
         other.cast::<Self>().is_ok_and(|other| other.try_borrow().is_ok_and(|other| other.0 == self.0))

@@ -22,8 +22,8 @@ GREEN, PURPLE, SKY, YELLOW = "#009E73", "#CC79A7", "#56B4E9", "#F0E442"
 GREY, PALE = "#6b6b6b", "#ececec"
 
 
-#: Letters of an axis label on one line; more would not fit beside a picture of usual height.
-WIDEST = 40
+#: Letters of an axis label on one line: beside a picture of usual height, and below one.
+WIDEST, ACROSS = 40, 62
 
 
 class Look(NamedTuple):
@@ -67,13 +67,13 @@ def row(path: str) -> dict[str, str]:
     return _ROWS[path]
 
 
-def label(path: str, unit: str | None = None) -> str:
+def label(path: str, unit: str | None = None, widest: int = WIDEST) -> str:
     """Return meaning and unit of a quantity, as an axis says it; `unit` where the register's is not the one shown."""
     found = row(path)
     unit = found["unit"] if unit is None else unit
     means = found["means"].split(";")[0].split(":")[0]
     means = means[:1].upper() + means[1:]
-    return fill(f"{means} ({unit})" if unit else means, WIDEST)
+    return fill(f"{means} ({unit})" if unit else means, widest)
 
 
 def money(path: str, result: Evaluation | Comparison) -> str:
