@@ -128,8 +128,8 @@ def watch_chart(
     Returns
     -------
     matplotlib.axes.Axes
-        The statistic as a line, the limit, and a triangle at each alarm. A statistic that runs away after an alarm leaves
-        the picture at four times the limit, and the legend says how far it goes.
+        The statistic as a line, the limit, and a triangle at each alarm. A statistic that runs away after an alarm
+        leaves the picture at four times the limit, and the legend says how far it goes.
     """
     times, statistic = np.asarray(times), np.asarray(statistic, dtype=float)
     if times.shape != statistic.shape:
