@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from functools import cache
 from textwrap import fill
 from typing import TYPE_CHECKING, NamedTuple
 
@@ -57,14 +58,14 @@ def axes(ax: Axes | None, size: tuple[float, float] = (6.4, 3.8)) -> Axes:
     return pyplot.subplots(figsize=size, layout="constrained")[1]
 
 
-_ROWS: dict[str, dict[str, str]] = {}
+@cache
+def _rows() -> dict[str, dict[str, str]]:
+    return {found["path"]: found for found in register()}
 
 
 def row(path: str) -> dict[str, str]:
     """Return the row of the register at a path."""
-    if not _ROWS:
-        _ROWS.update((found["path"], found) for found in register())
-    return _ROWS[path]
+    return _rows()[path]
 
 
 def label(path: str, unit: str | None = None, widest: int = WIDEST) -> str:
