@@ -38,9 +38,9 @@ def _name(ax: Axes, times: np.ndarray, labels: tuple[str, str]) -> None:
     ax.set_xlabel(labels[0])
     ax.set_ylabel(labels[1])
     if times.dtype.kind in "MO":
-        locator = AutoDateLocator(maxticks=8)
+        locator = AutoDateLocator(maxticks=8)  # type: ignore[no-untyped-call]
         ax.xaxis.set_major_locator(locator)
-        ax.xaxis.set_major_formatter(ConciseDateFormatter(locator))
+        ax.xaxis.set_major_formatter(ConciseDateFormatter(locator))  # type: ignore[no-untyped-call]
 
 
 def log_with_changes(
