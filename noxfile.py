@@ -5,11 +5,13 @@ from __future__ import annotations
 import pathlib
 import re
 import shutil
+import sys
+import zipfile
 
 import nox
 
 nox.needs_version = ">=2025.2.9"
-nox.options.sessions = ["rust", "python", "notebooks", "docs"]
+nox.options.sessions = ["rust", "python", "notebooks", "docs", "wheel"]
 nox.options.default_venv_backend = "venv"
 nox.options.reuse_existing_virtualenvs = True
 
@@ -94,18 +96,38 @@ def docs(session: nox.Session) -> None:
 
 @nox.session
 def wheel(session: nox.Session) -> None:
-    """Build wheel and source archive, audit the stable ABI, install each without anything else, run the demo."""
+    """Source archive, the wheel built from it, audit of the stable ABI, the demo in an environment with nothing else.
+
+    `nox -s wheel -- --release` builds as it is shipped; without, dependencies that were compiled before serve here too.
+    """
     out = pathlib.Path(session.create_tmp()) / "wheels"
     shutil.rmtree(out, ignore_errors=True)
-    session.install(*MATURIN)
-    session.run("maturin", "build", "--release", "--locked", "--sdist", "--out", str(out), env={"RUSTFLAGS": None})
-    (built,), (source,) = out.glob("*.whl"), out.glob("*.tar.gz")
-    session.install("abi3audit>=0.0.20")
+    session.install(*MATURIN, "abi3audit>=0.0.20")
+    session.run("maturin", "sdist", "--out", str(out))
+    (source,) = out.glob("*.tar.gz")
+    profile = "release" if "--release" in session.posargs else "dev"
+    # pip unpacks the archive and builds in there, as it does for people who install it
+    session.run(
+        "python", "-m", "pip", "wheel", "--no-deps", "--wheel-dir", str(out), str(source),
+        env={
+            "RUSTFLAGS": None,
+            "CARGO_TARGET_DIR": str(ROOT / "target"),
+            "MATURIN_PEP517_ARGS": f"--profile {profile} --strip true",
+        },
+    )  # fmt: skip
+    (built,) = out.glob("*.whl")
     session.run("abi3audit", "--strict", "--report", str(built))
-    for archive in (built, source):
-        session.install("--force-reinstall", str(archive))
-        session.run("python", "-I", "-m", "pinfilm", "demo")
-        session.run("python", "-I", "-m", "pinfilm", "survey", silent=True)
+    tracked = session.run("git", "ls-files", "python/pinfilm", external=True, silent=True).split()
+    held = zipfile.ZipFile(built).namelist()
+    missing = [path for path in tracked if path.removeprefix("python/") not in held]
+    if missing:
+        session.error(f"not in the wheel: {', '.join(missing)}")
+    clean = out / "clean"
+    session.run("python", "-m", "venv", str(clean))
+    alone = str(clean / ("Scripts" if sys.platform == "win32" else "bin") / "python")
+    session.run(alone, "-m", "pip", "install", "-q", str(built), external=True)
+    session.run(alone, "-I", "-m", "pinfilm", "demo", external=True)
+    session.run(alone, "-I", "-m", "pinfilm", "survey", silent=True, external=True)
 
 
 @nox.session(venv_backend="none")

@@ -115,6 +115,13 @@ CHANGE = (
 )
 
 
+def number_and_unit(value: str) -> tuple[str, str]:
+    """Return a value as `explain` shows it, in two: `over 50 years` is `over 50`, in years."""
+    words = value.split(" ")
+    figures = 2 if words[0] == "over" else 1
+    return " ".join(words[:figures]), " ".join(words[figures:])
+
+
 def table(heads: Iterable[str], of: Iterable[Evaluation | Comparison], paths: Iterable[str]) -> str:
     """Return a table with one line for each path: path, a value of each result, unit, meaning."""
     results = list(of)
@@ -122,7 +129,7 @@ def table(heads: Iterable[str], of: Iterable[Evaluation | Comparison], paths: It
     lines = [rule]
     for path in paths:
         found = [result.explain(place(result, path)) for result in results]
-        parts = [(*one.value.split(" ", 1), "")[:2] for one in found]
+        parts = [number_and_unit(one.value) for one in found]
         unit = next((unit for _, unit in parts if unit), "")
         name = path if "{thinnest}" not in path else f"{path.replace('.{thinnest}', '')}, least"
         start = f"{name:<32} {' '.join(f'{number:>11}' for number, _ in parts)} {unit:<11}"
@@ -183,6 +190,17 @@ def evidence(found: BeforeAfter, *more: str) -> str:
     )
 
 
+def said(part: BeforeAfter | ChangePoints | AvoidedUse | PinfilmError) -> str:
+    """Return the sentence of a part; that of the search says what it was not told."""
+    if isinstance(part, PinfilmError):
+        return str(part)
+    if not isinstance(part, ChangePoints):
+        return part.sentence
+    beside = f", with {' and '.join(part.covariates)} taken out over the whole log" if part.covariates else ""
+    warned = " What drifts with the season can hide a step or seem one: the day, where it is known, decides."
+    return f"A search that is not told the day{beside}: {part.sentence}{warned if beside else ''}"
+
+
 def log(options: argparse.Namespace) -> str:
     """Return what a log says of a change, as text or JSON."""
     try:
@@ -206,8 +224,7 @@ def log(options: argparse.Namespace) -> str:
     if options.json:
         told = {name: str(part) if isinstance(part, PinfilmError) else part.to_dict() for name, part in parts.items()}
         return json.dumps(told, ensure_ascii=False, indent=1)
-    others = [part for part in parts.values() if part is not found]
-    return evidence(found, *(str(part) if isinstance(part, PinfilmError) else part.sentence for part in others))
+    return evidence(found, *(said(part) for part in parts.values() if part is not found))
 
 
 def arguments(given: list[str] | None) -> argparse.Namespace:
@@ -316,6 +333,8 @@ def many_lines(options: argparse.Namespace) -> int:
     print(f"{done.target}: {done.rows} rows ({counts or 'none'}); {done.taken_up} of them from an earlier run")
     for column, name in done.metadata["misspelt"].items():
         print(f"not read: column {column!r}; did you mean {name!r}?")
+    if done.status_counts.get("error"):
+        print("a row with an error has its reason in the columns code and message")
     print(f"defaults that held for every row: {len(done.metadata['defaults'])}; kept as they are: ", end="")
     print(", ".join(done.metadata["kept"]) or "none")
     return 0

@@ -39,7 +39,7 @@ macro_rules! oil_noun { ($declare:ident) => { $declare! {
               source: "heavy hydrocarbons" }
         oxidation_half_life_h as oxidation_half_life: f64 [H = 1000.0] "time in which half of the oil is oxidised at the reference temperature"
             { allowed: up_to(0.0, 1e7), spread: Spread::Factor(3.0), class: Class::Closure, source: "level of a plain mineral oil" }
-        oxidation_reference_c as oxidation_reference: f64 [C = 100.0] "temperature of that half life"
+        oxidation_reference_c as oxidation_reference: f64 [C = 100.0] "temperature at which half of the oil is oxidised in that time"
             { allowed: between(-20.0, 300.0), spread: Spread::Told("none of its own: that of the half life"), class: Class::Closure, source: "fixes the scale of the half life; the rate doubles every 10 K, common practice" }
         boundary_friction as boundary_friction: f64 [ONE = 0.12] "friction coefficient of oiled steel in boundary lubrication"
             { symbol: "µ_b", allowed: between(0.002, 1.0), usual: between(0.05, 0.2), spread: Spread::Triangular(0.08, 0.16),

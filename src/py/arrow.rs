@@ -13,6 +13,7 @@ use arrow_array::{
 use arrow_schema::ffi::FFI_ArrowSchema;
 use arrow_schema::{ArrowError, Schema, SchemaRef};
 use pyo3::prelude::*;
+use pyo3::sync::critical_section::with_critical_section;
 use pyo3::types::{PyCapsule, PyTuple};
 use std::ffi::CStr;
 
@@ -29,8 +30,9 @@ pub fn broken(error: &ArrowError) -> PyErr {
 fn taken<T>(capsule: &Bound<'_, PyAny>, name: &CStr, empty: T) -> PyResult<T> {
     let pointer = capsule.cast::<PyCapsule>()?.pointer_checked(Some(name))?.cast::<T>();
     // SAFETY: by the Arrow PyCapsule interface a capsule of this name holds a valid struct of this type, which a consumer
-    // takes over by moving it; an empty one (release is null) stays behind. We hold the interpreter.
-    Ok(unsafe { pointer.as_ptr().replace(empty) })
+    // takes over by moving it; an empty one (release is null) stays behind. The section keeps out other threads that were
+    // handed the same capsule, where no global lock does.
+    Ok(with_critical_section(capsule, || unsafe { pointer.as_ptr().replace(empty) }))
 }
 
 /// All batches of an object with `__arrow_c_stream__`.

@@ -48,6 +48,9 @@ impl Ranking {
             self.left_out.len()
         )
     }
+    fn _repr_html_(&self) -> String {
+        crate::quantity::show::html_text(&self.__repr__())
+    }
 }
 
 /// Choose the lines that are worth most together within a budget.

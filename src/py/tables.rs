@@ -4,6 +4,7 @@ use super::arrow;
 use super::columns::{ByColumn, Columns, Defaults, TableLike, Units};
 use super::errors::PinfilmTableWarning;
 use super::nouns::{changes, classes};
+use super::study::Gathered;
 use crate::error::{Code, Error};
 use crate::line::{Line, Warning};
 use crate::quantity::{Tree, Value};
@@ -17,6 +18,10 @@ use pyo3::exceptions::{PyIndexError, PyKeyError};
 use pyo3::prelude::*;
 use pyo3::types::{PyDict, PyList, PyMapping};
 use std::sync::Arc;
+
+/// Rows, and columns of results, of the HTML form.
+const SHOWN_ROWS: usize = 10;
+const SHOWN_COLUMNS: usize = 6;
 
 /// Compares the two lines of each row.
 struct Compare;
@@ -163,6 +168,30 @@ impl Table {
             text += &format!("; {:?} was not read, did you mean {:?}?", meant.column, meant.name);
         }
         text + ">"
+    }
+    fn _repr_html_(&self, py: Python<'_>) -> PyResult<String> {
+        let report = &self.plan.report;
+        let names = report.kept.iter().take(2).map(String::as_str).chain(["status"]);
+        let names: Vec<&str> = names.chain(report.outputs.iter().take(SHOWN_COLUMNS).map(String::as_str)).collect();
+        let text = crate::quantity::show::html_text(&self.__repr__());
+        let Some(batch) = self.batches.first() else { return Ok(text) };
+        let first = batch.slice(0, batch.num_rows().min(SHOWN_ROWS));
+        let mut shown = Gathered::default();
+        for name in names {
+            let (Some(column), Ok(field)) = (first.column_by_name(name), first.schema_ref().field_with_name(name))
+            else {
+                continue;
+            };
+            let values = to_python(py, &[column], field.data_type())?.unbind();
+            let unit = self.plan.schema.field_with_name(name).ok().and_then(|field| field.metadata().get("unit"));
+            shown.array(
+                &unit.filter(|unit| !unit.is_empty()).map_or_else(|| name.into(), |unit| format!("{name} [{unit}]")),
+                "",
+                "",
+                values,
+            );
+        }
+        Ok(shown.table().html(py, "", self.__len__())? + &text)
     }
 }
 

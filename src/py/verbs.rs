@@ -3,8 +3,10 @@
 use super::border::{Given, to_tree};
 use super::errors::PinfilmRangeWarning;
 use super::nouns::{self, classes};
-use crate::line::Warning;
-use crate::quantity::Field;
+use super::study::Foreign;
+use crate::error::{Code, Error};
+use crate::line::{Evaluation, Line, Warning};
+use crate::quantity::{Datum, Field, Noun, Row, row_of, value_at};
 use pyo3::prelude::*;
 use pyo3::types::PyDict;
 
@@ -283,6 +285,16 @@ impl classes::Evaluation {
     fn explain(&self, path: &str) -> PyResult<Explanation> {
         Ok(Explanation(self.0.explain(path)?))
     }
+
+    /// A number with its unit, as a quantity of the pint library: `result.quantity("tension.pull_n").to("force_pound")`.
+    ///
+    /// `path` is dotted, survey keys among them; `registry` is a `pint.UnitRegistry`, pint's own where none is given. None
+    /// where there is no value. Raises InputError for a path that is none and UnitError for words and money.
+    #[pyo3(signature = (path, registry = None))]
+    fn quantity(&self, path: &str, registry: Option<&Bound<'_, PyAny>>, py: Python<'_>) -> PyResult<Foreign> {
+        let key = row_of::<Evaluation>(path).is_none() && row_of::<Line>(path).is_some();
+        if key { with_unit(py, &self.0.line, path, registry) } else { with_unit(py, &self.0, path, registry) }
+    }
 }
 
 #[pymethods]
@@ -291,6 +303,30 @@ impl classes::Comparison {
     fn explain(&self, path: &str) -> PyResult<Explanation> {
         Ok(Explanation(self.0.explain(path)?))
     }
+
+    /// A number with its unit as `Evaluation.quantity` gives it; the two lines stand under `now.` and `proposed.`.
+    #[pyo3(signature = (path, registry = None))]
+    fn quantity(&self, path: &str, registry: Option<&Bound<'_, PyAny>>, py: Python<'_>) -> PyResult<Foreign> {
+        with_unit(py, &self.0, path, registry)
+    }
+}
+
+/// The number at a path as a quantity of the units library; None where there is none.
+fn with_unit<T: Noun>(py: Python<'_>, noun: &T, path: &str, registry: Option<&Bound<'_, PyAny>>) -> PyResult<Foreign> {
+    let number = match value_at(noun, path)? {
+        Datum::Nothing => return Ok(Foreign(py.None())),
+        datum => datum.number(),
+    };
+    let unit = row_of::<T>(path).unwrap_or(&Row::BLANK).unit;
+    let (Some(number), false) = (number, unit.spelled.is_empty()) else {
+        let message = format!("{path} has no unit that a units library knows: take the plain value");
+        return Err(Error::new(Code::Dimension, path, message).limit(unit.label).into());
+    };
+    let made = match registry {
+        Some(registry) => registry.call_method1("Quantity", (number, unit.spelled))?,
+        None => py.import("pint")?.call_method1("Quantity", (number, unit.spelled))?,
+    };
+    Ok(Foreign(made.unbind()))
 }
 
 /// Where every public quantity is described: path, symbol, unit, meaning, ranges, default, formula, source, class.

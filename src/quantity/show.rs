@@ -224,10 +224,42 @@ pub fn html_table<T: Noun>(noun: &T) -> String {
     html + "</tbody></table>"
 }
 
+/// Rows of words and numbers as an HTML table; numbers stand to the right.
+pub fn html_rows<'a>(caption: &str, heads: &[&str], rows: impl Iterator<Item = Vec<&'a str>>, foot: &str) -> String {
+    let side = |cell: &str| {
+        let plain = cell.chars().next().is_some_and(|c| c.is_ascii_digit() || matches!(c, '-' | '–'));
+        if plain { "text-align:right;vertical-align:top" } else { LEFT }
+    };
+    let cells = |tag: &str, cells: &[&str]| {
+        let each = cells.iter().map(|cell| format!("<{tag} style=\"{}\">{}</{tag}>", side(cell), escaped(cell)));
+        format!("<tr>{}</tr>", each.collect::<String>())
+    };
+    let mut html = String::from("<table class=\"pinfilm\">");
+    if !caption.is_empty() {
+        html += &format!("<caption style=\"text-align:left;font-weight:bold\">{}</caption>", escaped(caption));
+    }
+    html += &format!("<thead>{}</thead><tbody>", cells("th", heads));
+    html.extend(rows.map(|row| cells("td", &row)));
+    html += "</tbody></table>";
+    if foot.is_empty() { html } else { html + &format!("<p>{}</p>", escaped(foot)) }
+}
+
+/// Words of a terminal in a page, line by line as they are.
+pub fn html_text(text: &str) -> String {
+    format!("<pre class=\"pinfilm\" style=\"white-space:pre-wrap\">{}</pre>", escaped(text))
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
     use proptest::prelude::*;
+
+    #[test]
+    fn rows_are_escaped_and_numbers_stand_right() {
+        let html = html_rows("<b>", &["name", "value"], [vec!["a & b", "-1.5"]].into_iter(), "1 of 9 rows");
+        assert!(html.contains("&lt;b&gt;</caption>") && html.contains("a &amp; b</td>"), "{html}");
+        assert!(html.contains("right;vertical-align:top\">-1.5") && html.ends_with("<p>1 of 9 rows</p>"), "{html}");
+    }
 
     proptest! {
         #[test]

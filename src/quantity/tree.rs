@@ -190,7 +190,15 @@ impl Tree {
         let table = toml::de::DeTable::parse(text).map_err(|error| {
             let line = error.span().map(|span| line_of(span.start));
             if let Some((key, line)) = line.and_then(|line| Some((blank_key(text.lines().nth(line - 1)?)?, line))) {
-                let message = format!("{key} is still empty: give its value after the =, or put # before the line");
+                let rest = text.lines().enumerate().skip(line).filter(|(_, row)| blank_key(row).is_some());
+                let rest: Vec<String> = rest.map(|(at, _)| (at + 1).to_string()).collect();
+                let rest = match rest.as_slice() {
+                    [] => String::new(),
+                    [one] => format!("; so is line {one}"),
+                    many => format!("; so are {} more lines: {}", many.len(), many.join(", ")),
+                };
+                let message =
+                    format!("{key} is still empty: give its value after the =, or put # before the line{rest}");
                 return Error::new(Code::Missing, key, message).at_line(Some(line));
             }
             Error::new(Code::NotReadable, "", format!("the survey is not valid TOML: {}", error.message()))

@@ -10,6 +10,7 @@ use std::borrow::Cow;
 macro_rules! savings_noun { ($declare:ident) => { $declare! {
     /// Saving of a year, item by item; negative where the proposal costs more.
     Savings / SavingsSi, "saving_items" {
+        currency as currency: Word [WORD] "currency of these amounts" {}
         oil as oil: f64 [MONEY_PER_YEAR] "oil" { formula: "{now.cost.oil} − {proposed.cost.oil}", source: DIFFERENCE, class: Class::Derived }
         application_labour as application_labour: f64 [MONEY_PER_YEAR] "work of oiling, refills and checks" { formula: "{now.cost.application_labour} − {proposed.cost.application_labour}", source: DIFFERENCE, class: Class::Derived }
         energy as energy: f64 [MONEY_PER_YEAR] "electrical energy" { formula: "{now.cost.energy} − {proposed.cost.energy}", source: DIFFERENCE, class: Class::Derived }
@@ -38,7 +39,7 @@ macro_rules! comparison_noun { ($declare:ident) => { $declare! {
         saving_without_chain_per_year as saving_without_chain: f64 [MONEY_A_YEAR] "the same without chain and sprockets, which rest on an estimated wear life"
             { formula: "{saving_per_year} − {saving_items.chain} − {saving_items.sprockets}", source: DIFFERENCE, class: Class::Derived }
         invest as invest: f64 [MONEY] "capital that the change needs now" { symbol: "I", formula: "{proposed.line.costs.invest}", source: "survey", class: Class::Survey }
-        payback_status as payback_status: Word [WORD] "pays_back, immediate, never or loses_after" { formula: "by the signs of {invest} and {saving_per_year}", source: "definition", class: Class::Derived }
+        payback_status as payback_status: Word [WORD] "how it ends: pays_back, immediate, never or loses_after" { formula: "by the signs of {invest} and {saving_per_year}", source: "definition", class: Class::Derived }
         payback_days as payback: Option<f64> [DAYS_OF_PAYBACK] "days until the saving has returned the capital" { formula: "{invest} / {saving_per_year} × {proposed.line.costs.year_days}", source: "definition", class: Class::Derived }
         payback_status_without_chain as payback_status_without_chain: Word [WORD] "the same status without chain and sprockets" { formula: "by the signs of {invest} and {saving_without_chain_per_year}", source: "definition", class: Class::Derived }
         payback_days_without_chain as payback_without_chain: Option<f64> [DAYS_OF_PAYBACK] "days without counting chain and sprockets" { formula: "{invest} / {saving_without_chain_per_year} × {proposed.line.costs.year_days}", source: "definition", class: Class::Derived }
@@ -144,6 +145,7 @@ pub fn compared(now: Evaluation, proposed: Evaluation) -> Comparison {
     let status = |payback: &Payback| Cow::Borrowed(payback.status());
     Comparison {
         saving_items: Savings {
+            currency: proposed.cost.currency.clone(),
             oil: worth.saving.oil,
             application_labour: worth.saving.application_labour,
             energy: worth.saving.energy,

@@ -39,6 +39,12 @@ def test_demo_runs_as_a_module() -> None:
     assert "payback_status" in done.stdout
 
 
+def test_a_life_beyond_what_is_said_keeps_its_number(capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["demo"]) == 0
+    (life,) = [line for line in capsys.readouterr().out.splitlines() if line.startswith("wear.life_years")]
+    assert life.split()[2:5] == ["over", "50", "years"]
+
+
 def test_study_of_one_survey_has_no_payback(oven: tuple[Path, Path], capsys: pytest.CaptureFixture[str]) -> None:
     assert main(["study", str(oven[0])]) == 0
     printed = capsys.readouterr().out

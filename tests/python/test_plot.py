@@ -179,7 +179,7 @@ def test_paybacks_that_never_come_are_counted(ax: Axes) -> None:
     text = words(ax)
     assert "40.0% never pay back" in text
     assert "40% within 200 days" in text
-    assert "P50: 300 days" in text
+    assert "50% within 300 days" in text
     ax.clear()
     plot.payback_distribution([np.inf, np.inf], ax)
     assert "100.0% never pay back" in words(ax)
@@ -190,6 +190,10 @@ def test_tornado_is_sorted_and_has_errors(ax: Axes) -> None:
     assert [text.get_text() for text in ax.get_yticklabels()] == ["a", "c", "b"]
     assert len(ax.patches) == 6
     assert len(ax.containers) == 3  # two sets of bars, one of errors
+    ax.clear()
+    plot.tornado(["a", "b", "c"], [0.1, 0.5, 0.2], [0.2, 0.6, 0.3], ax=ax, most=2)
+    assert [text.get_text() for text in ax.get_yticklabels()] == ["c", "b"]
+    assert "1 more, none above 0.2" in words(ax)
     with pytest.raises(ValueError, match="differ in length"):
         plot.tornado(["a"], [0.1, 0.2], [0.2], ax=ax)
 
@@ -205,15 +209,24 @@ def test_map_takes_gaps_and_says_what_it_shows(ax: Axes) -> None:
         plot.sweep_map([1, 2], [1, 2, 3], z, ax)
 
 
-def test_log_has_means_between_changes(ax: Axes) -> None:
+def test_log_has_medians_between_changes(ax: Axes) -> None:
     times = np.arange(100.0)
     values = np.where(times < 60, 3.0, 2.0)
     plot.log_with_changes(times, values, [60.0], [(58.0, 63.0)], ax)
     means = [segment[0, 1] for line in ax.collections for segment in line.get_segments()]
     assert means == [3.0, 2.0]
-    assert {"change", "interval of the change", "mean between changes"} <= set(words(ax).split(" | "))
+    assert {"change", "interval of the change", "median between changes"} <= set(words(ax).split(" | "))
     with pytest.raises(ValueError, match="shape"):
         plot.log_with_changes(times, values[1:], ax=ax)
+
+
+def test_starts_do_not_flatten_a_log(ax: Axes) -> None:
+    values = 0.8 + 0.01 * (np.arange(200.0) % 10)
+    values[::40] = 3.0
+    plot.log_with_changes(np.arange(200.0), values, ax=ax)
+    assert "readings (5 lie outside the picture)" in words(ax)
+    assert ax.get_ylim()[1] < 1.0
+    assert len(ax.lines[0].get_ydata()) == 200  # all are in the picture's data
 
 
 def test_a_log_may_have_dates(ax: Axes) -> None:
@@ -229,6 +242,10 @@ def test_watch_has_limit_and_alarms(ax: Axes) -> None:
     (alarms,) = [line for line in ax.lines if line.get_marker() == "v"]
     assert list(alarms.get_ydata()) == [7.0, 8.0]
     assert ax.get_ylim()[1] > 9.0
+    ax.clear()
+    plot.watch_chart(np.arange(100.0), np.arange(100.0), 6.0, [7.0], ax)
+    assert ax.get_ylim()[1] == 24.0
+    assert "statistic (goes on to 99, outside the picture)" in words(ax)
 
 
 def luminance(colour: str) -> float:

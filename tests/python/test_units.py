@@ -6,7 +6,7 @@ from typing import Any
 
 import pint
 import pytest
-from conftest import quietly
+from conftest import compare_quietly, quietly
 from test_nouns import NOUNS, SAMPLES
 
 import pinfilm
@@ -113,3 +113,37 @@ def test_verbs_take_quantities() -> None:
     assert warm == pytest.approx(LINE.oil.viscosity_mpa_s(40.0))
     with pytest.raises(pinfilm.UnitError, match="inch"):
         LINE.oil.viscosity_mpa_s(3 * UNIT.inch)
+
+
+def test_numbers_come_out_with_their_unit() -> None:
+    result = quietly(LINE)
+    pull = result.quantity("tension.pull_n", UNIT)
+    assert pull.to("force_pound").magnitude == pytest.approx(result.tension.pull_n / 4.4482216152605)
+    assert result.quantity("chain.pitch_mm", UNIT).to("inch").magnitude == pytest.approx(LINE.chain.pitch_mm / 25.4)
+    warm = result.quantity("duty.ambient_c", UNIT).to("degF").magnitude
+    assert warm == pytest.approx(LINE.duty.ambient_c * 9 / 5 + 32)
+    assert result.quantity("fill.mean_fill", UNIT).dimensionless
+    assert str(result.quantity("tension.pull_n").units) == "newton"  # of pint's own registry
+    change = compare_quietly(LINE, LINE)
+    assert change.quantity("now.tension.pull_n", UNIT) == pull
+    with pytest.raises(pinfilm.UnitError, match="no unit that a units library knows"):
+        change.quantity("saving_per_year", UNIT)
+    with pytest.raises(pinfilm.InputError, match=r"did you mean tension\.pull_n"):
+        result.quantity("tension.pull_kn", UNIT)
+
+
+def test_every_number_of_a_result_comes_out_in_the_unit_of_its_row() -> None:
+    result = quietly(LINE)
+    seen = 0
+    for path, value in leaves(result.to_dict()):
+        row = ROWS.get(".".join(step for step in path.split(".") if not step.isdigit()))
+        if (
+            row is None
+            or row["unit"] not in SPELLED
+            or not isinstance(value, float)
+            or path.rsplit(".", 1)[-1].isdigit()
+        ):
+            continue
+        assert result.quantity(path, UNIT) == UNIT.Quantity(value, SPELLED[row["unit"]]), path
+        seen += 1
+    assert seen > 60

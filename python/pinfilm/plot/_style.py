@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from functools import cache
 from textwrap import fill
 from typing import TYPE_CHECKING, NamedTuple
 
@@ -22,8 +23,8 @@ GREEN, PURPLE, SKY, YELLOW = "#009E73", "#CC79A7", "#56B4E9", "#F0E442"
 GREY, PALE = "#6b6b6b", "#ececec"
 
 
-#: Letters of an axis label on one line; more would not fit beside a picture of usual height.
-WIDEST = 40
+#: Letters of an axis label on one line: beside a picture of usual height, and below one.
+WIDEST, ACROSS = 40, 62
 
 
 class Look(NamedTuple):
@@ -57,23 +58,23 @@ def axes(ax: Axes | None, size: tuple[float, float] = (6.4, 3.8)) -> Axes:
     return pyplot.subplots(figsize=size, layout="constrained")[1]
 
 
-_ROWS: dict[str, dict[str, str]] = {}
+@cache
+def _rows() -> dict[str, dict[str, str]]:
+    return {found["path"]: found for found in register()}
 
 
 def row(path: str) -> dict[str, str]:
     """Return the row of the register at a path."""
-    if not _ROWS:
-        _ROWS.update((found["path"], found) for found in register())
-    return _ROWS[path]
+    return _rows()[path]
 
 
-def label(path: str, unit: str | None = None) -> str:
+def label(path: str, unit: str | None = None, widest: int = WIDEST) -> str:
     """Return meaning and unit of a quantity, as an axis says it; `unit` where the register's is not the one shown."""
     found = row(path)
     unit = found["unit"] if unit is None else unit
     means = found["means"].split(";")[0].split(":")[0]
     means = means[:1].upper() + means[1:]
-    return fill(f"{means} ({unit})" if unit else means, WIDEST)
+    return fill(f"{means} ({unit})" if unit else means, widest)
 
 
 def money(path: str, result: Evaluation | Comparison) -> str:

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 import numpy as np
 
 from .._core import Comparison, Evaluation, Straight
-from ._style import BLACK, GREY, PALE, axes, each, label, legend, look, quiet
+from ._style import ACROSS, BLACK, GREY, ORANGE, PALE, axes, each, label, legend, look, quiet
 
 if TYPE_CHECKING:
     from matplotlib.axes import Axes
@@ -30,7 +30,7 @@ def _sections(ax: Axes, result: Evaluation) -> None:
             ax.axvspan(start, end, color=PALE, zorder=0, linewidth=0)
         section = result.line.circuit.sections[number]
         wide = end - start > 0.12 * total
-        kind = f" {section.support}" if isinstance(section, Straight) else ""
+        kind = f": {section.support}" if isinstance(section, Straight) else ""
         if (start + end) / 2 - last < 0.025 * total:
             continue
         last = (start + end) / 2
@@ -44,8 +44,10 @@ def _sections(ax: Axes, result: Evaluation) -> None:
             fontsize="x-small",
             color=GREY,
         )
+    ax.annotate("section", (0.0, 1.01), (-4, 0), "axes fraction", "offset points", ha="right", va="bottom",
+                fontsize="x-small", color=GREY)  # fmt: skip
     ax.set_xlim(0.0, total)
-    ax.set_xlabel(label("round_loop.position_m"))
+    ax.set_xlabel(label("round_loop.position_m", widest=ACROSS))
 
 
 def tension_round_loop(results: Results, ax: Axes | None = None) -> Axes:
@@ -109,7 +111,9 @@ def temperature_round_loop(results: Results, ax: Axes | None = None) -> Axes:
         where = result.shot_record(circuits=1).position_m[0]
         words = " ".join(filter(None, ("oil is applied", name)))
         how = look(number)
-        ax.plot([where], [result.fill.application_c], how.marker, color=how.color, markeredgecolor=BLACK, label=words)
+        size = max(4.0, 9.0 - 3.0 * number)  # where all are applied at one place, each still shows
+        ax.plot([where], [result.fill.application_c], how.marker, color=how.color, markeredgecolor=BLACK, label=words,
+                markersize=size)  # fmt: skip
     low, high = ax.get_ylim()
     missing = max(0.0, LEAST_SPAN - (high - low)) / 2.0
     ax.set_ylim(low - missing, high + missing)
@@ -147,11 +151,13 @@ def fill_round_loop(result: Evaluation, ax: Axes | None = None, *, circuits: int
     if empty.any():
         ax.plot(position[empty], fill[empty], "x", color=BLACK, markersize=4, label="joint that never gets oil")
     mean = result.fill.mean_fill
-    ax.axhline(mean, color=GREY, linestyle="-", linewidth=1, label=f"mean over time and all joints, {mean:.2f}")
-    ax.axhline(result.line.fill.floor, color=BLACK, linestyle=":", linewidth=1, label="floor of the survey")
+    words = f"mean over time and all joints, {mean:.2f}"
+    ax.axhline(mean, color=ORANGE, linewidth=1.6, zorder=3, label=words)
+    floor = result.line.fill.floor
+    ax.axhline(floor, color=BLACK, linestyle=":", linewidth=1.6, zorder=3, label=f"least fill to aim at, {floor:.2g}")
     ax.axvline(record.position_m[0], color=BLACK, linestyle="--", linewidth=1, label="oil is applied")
     ax.set_ylim(-0.03, 1.05)
     ax.set_ylabel(label("shot_record.fill"))
     quiet(ax, "y")
-    legend(ax, loc="best")
+    legend(ax, loc="upper center", bbox_to_anchor=(0.5, -0.17), ncols=2)
     return ax

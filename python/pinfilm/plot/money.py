@@ -8,7 +8,7 @@ import numpy as np
 from matplotlib.ticker import MaxNLocator
 
 from .._core import Comparison, npv, payback_years
-from ._style import BLACK, axes, label, legend, look, money, quiet, row
+from ._style import ACROSS, BLACK, axes, label, legend, look, money, quiet, row
 
 if TYPE_CHECKING:
     from matplotlib.axes import Axes
@@ -31,7 +31,7 @@ def savings(comparison: Comparison, ax: Axes | None = None) -> Axes:
     """
     ax = axes(ax)
     items = comparison.saving_items.to_dict()
-    items = {name: value for name, value in items.items() if value}
+    items = {name: value for name, value in items.items() if name != "currency" and value}
     names = sorted(items, key=lambda name: items[name])
     values = [items[name] for name in names]
     gain, loss = look(0), look(1)
@@ -39,13 +39,16 @@ def savings(comparison: Comparison, ax: Axes | None = None) -> Axes:
         how = gain if value > 0 else loss
         ax.barh(at, value, 0.7, color=how.color, hatch=how.hatch, edgecolor="white")
         side = 1 if value > 0 else -1
-        ax.annotate(f"{value:,.0f}", (value, at), (3 * side, 0), textcoords="offset points", va="center",
-                    ha="left" if side > 0 else "right", fontsize="small")  # fmt: skip
+        ax.annotate(f"{value:,.0f}".replace("-", "−"), (value, at), (3 * side, 0), textcoords="offset points",
+                    va="center", ha="left" if side > 0 else "right", fontsize="small")  # fmt: skip
+    if values and values[0] < 0:
+        ax.barh([0], [0.0], color=loss.color, hatch=loss.hatch, edgecolor="white", label="costs more as proposed")
     ax.axvline(0.0, color=BLACK, linewidth=0.8)
     ax.set_yticks(range(len(names)), [row(f"saving_items.{name}")["means"] for name in names])
     ax.margins(x=0.15)
     ax.set_xlabel(money("saving_per_year", comparison))
     quiet(ax, "x")
+    legend(ax, loc="lower right")
     return ax
 
 
@@ -72,7 +75,7 @@ def cash_flow(comparison: Comparison, ax: Axes | None = None) -> Axes:
     rate = comparison.discount_rate
     for how, at_rate, words in (
         (plain, 0.0, "sum"),
-        (discounted, rate, f"sum discounted at {rate:.3g} a year"),
+        (discounted, rate, f"sum discounted at {100.0 * rate:.3g} % a year"),
     ):
         sums = [npv(at_rate, flows[: year + 1]) for year in years]
         ax.plot(years, sums, how.marker, color=how.color, linestyle=how.line, label=words)
@@ -107,12 +110,12 @@ def payback_distribution(samples: Any, ax: Axes | None = None, *, limit_days: fl
     ax : matplotlib axes, optional
         Where to draw; new ones if not given.
     limit_days : float, optional
-        A limit that somebody asks for; the share of draws within it is written beside it.
+        A limit that somebody asks for; the share of draws within it is written in the legend.
 
     Returns
     -------
     matplotlib.axes.Axes
-        A histogram of the draws that pay back, with the 5th, 50th and 95th percentile of all draws.
+        A histogram of the draws that pay back, with the days within which 5, 50 and 95 % of all draws do.
     """
     ax = axes(ax)
     values = np.where(np.isnan(np.asarray(samples, dtype=float)), np.inf, np.asarray(samples, dtype=float))
@@ -126,14 +129,15 @@ def payback_distribution(samples: Any, ax: Axes | None = None, *, limit_days: fl
         for share, line in ((0.05, ":"), (0.50, "-"), (0.95, "--")):
             at = float(np.quantile(values, share, method="higher"))
             if np.isfinite(at):
-                ax.axvline(at, color=BLACK, linestyle=line, linewidth=1.3, label=f"P{100 * share:.0f}: {at:.0f} days")
+                ax.axvline(at, color=BLACK, linestyle=line, linewidth=1.3, label=f"{share:.0%} within {at:.0f} days")
     if limit_days is not None:
         within = float(np.mean(values <= limit_days))
         ax.axvline(limit_days, color=look(1).color, linewidth=2.2, label=f"{within:.0%} within {limit_days:.0f} days")
     if never > 0.0:
         ax.plot([], [], " ", label=f"{never:.1%} never pay back")
-    ax.set_xlabel(label("payback_days"))
+    ax.set_xlabel(label("payback_days", widest=ACROSS))
     ax.set_ylabel(f"Draws of {len(values)}")
+    ax.yaxis.set_major_locator(MaxNLocator(integer=True))
     quiet(ax, "y")
     legend(ax, loc="best")
     return ax

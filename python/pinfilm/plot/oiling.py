@@ -49,7 +49,7 @@ def joints_reached(result: Evaluation, ax: Axes | None = None, *, circuits: int 
     ax = axes(ax, (6.4, 4.2))
     record = result.shot_record(circuits)
     how = look(0)
-    size = float(np.clip(3000.0 / max(len(record.time_h), 1), 0.6, 14.0))
+    size = float(np.clip(3000.0 / max(len(record.time_h), 1), 1.6, 14.0))
     dense = len(record.time_h) > 3000
     ax.scatter(
         record.time_h, record.joint, s=size, color=how.color, marker="o", linewidths=0, rasterized=dense, label="shot"
@@ -98,8 +98,9 @@ def waiting_times(result: Evaluation, ax: Axes | None = None) -> Axes:
     reached = 1.0 - fill.never_reached
     shares = fill.share_of_joints if fill.share_of_joints is not None else [w * reached for w in fill.wait_weight]
     if fill.wait_circuits is not None:
-        names = [f"{wait}" for wait in fill.wait_circuits]
-        what = f"Wait between shots at one joint (circuits of {result.kinematics.circuit_time_s:.5g} s)"
+        turn = result.kinematics.circuit_time_s
+        names = [f"{wait:,}\n{wait * turn / 3600.0:.3g} h" for wait in fill.wait_circuits]
+        what = f"Wait between shots at one joint (circuits of {turn:.4g} s, and running time)"
     else:
         names = [f"{wait:.3g}" for wait in fill.wait_h or ()]
         what = "Wait between shots at one joint (running h)"

@@ -19,6 +19,8 @@ def tornado(
     total: Any,
     errors: Any | None = None,
     ax: Axes | None = None,
+    *,
+    most: int = 12,
 ) -> Axes:
     """Which uncertain inputs make a result uncertain: first-order and total indices, greatest first.
 
@@ -32,6 +34,8 @@ def tornado(
         Half width of the confidence interval: one for each total index, or two rows for first and total.
     ax : matplotlib axes, optional
         Where to draw; new ones if not given.
+    most : int, optional
+        Inputs drawn; the legend counts those left out and names the greatest of their total indices.
 
     Returns
     -------
@@ -41,9 +45,10 @@ def tornado(
     first, total = np.asarray(first, dtype=float), np.asarray(total, dtype=float)
     if not len(names) == len(first) == len(total):
         raise ValueError(f"names, first and total differ in length: {len(names)}, {len(first)}, {len(total)}")
-    ax = axes(ax, (6.4, 1.2 + 0.42 * len(names)))
     order = np.argsort(total)
-    at = np.arange(len(names))
+    left_out, order = order[: max(0, len(order) - most)], order[max(0, len(order) - most) :]
+    ax = axes(ax, (6.4, 1.2 + 0.42 * len(order)))
+    at = np.arange(len(order))
     both = None if errors is None else np.atleast_2d(np.asarray(errors, dtype=float))
     for number, (values, side, words) in enumerate(
         ((total, -0.2, "with its interactions (total)"), (first, 0.2, "alone (first order)"))
@@ -54,8 +59,11 @@ def tornado(
             bars = both[-1 if number == 0 else 0][order]
         ax.barh(at + side, values[order], 0.38, xerr=bars, color=how.color, hatch=how.hatch, edgecolor="white",
                 error_kw={"ecolor": BLACK, "capsize": 3, "linewidth": 1}, label=words)  # fmt: skip
-    ax.set_yticks(at, [names[index] for index in order])
-    ax.set_xlim(left=min(0.0, float(np.nanmin([first.min(), total.min(), 0.0]))))
+    if len(left_out):
+        ax.plot([], [], " ", label=f"{len(left_out)} more, none above {total[left_out].max():.2g}")
+    ax.axvline(0.0, color=BLACK, linewidth=0.8)
+    ax.set_yticks(at, [names[index].replace(" + ", "\n+ ") for index in order])
+    ax.set_xlim(left=min(0.0, float(np.nanmin([first[order].min(), total[order].min(), 0.0]))))
     ax.set_xlabel("Share of the variance")
     quiet(ax, "x")
     legend(ax, loc="lower right")

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Any
 import numpy as np
 
 from .._core import Comparison, Evaluation
-from ._style import BLACK, GREY, axes, each, label, legend, look, quiet
+from ._style import ACROSS, BLACK, GREY, axes, each, label, legend, look, quiet
 
 if TYPE_CHECKING:
     from matplotlib.axes import Axes
@@ -139,7 +139,7 @@ def elongation(
         ax.axhline(limit, color=GREY, linestyle=":", label=f"limit {limit:.3g} %")
     ax.set_xlim(0.0, until_years)
     ax.set_ylim(0.0, 1.25 * max(limits))
-    ax.set_xlabel(label("elongation_curve.time_years"))
+    ax.set_xlabel(label("elongation_curve.time_years", widest=ACROSS))
     ax.set_ylabel(label("elongation_curve.elongation_pct"))
     quiet(ax)
     legend(ax, loc="best")

@@ -84,18 +84,22 @@ def value_of(result: Evaluation | Comparison, path: str) -> str:
         return ""
     currency = (result.proposed.line if isinstance(result, Comparison) else result.line).costs.currency
     number, space, unit = shown.partition(" ")
-    return (brief(number) + space + unit).replace("money", currency)
+    return _spoken((brief(number) + space + unit).replace("money", currency))
+
+
+def _spoken(value: str) -> str:
+    """Return a value with its unit, a count of a year as people say it."""
+    return f"{value.removesuffix(' 1/year')} a year" if value.endswith(" 1/year") else value
 
 
 def brief(text: str) -> str:
-    """Return a number to four figures, with commas between thousands; other words as they are."""
+    """Return a number to four figures, with commas between thousands and a minus sign; other words as they are."""
     try:
         number = float(text)
     except ValueError:
         return text.replace("_", " ")
-    if abs(number) >= 1000.0:
-        return f"{number:,.0f}"
-    return f"{number:.4g}"
+    shown = f"{number:,.0f}" if abs(number) >= 1000.0 else f"{number:.4g}"
+    return shown.replace("-", "−", 1) if number < 0.0 else shown
 
 
 def table(results: Iterable[Evaluation | Comparison], paths: Iterable[str]) -> list[Fact]:
@@ -182,7 +186,9 @@ def changes(now: Line, proposed: Line) -> list[Fact]:
         row = rows.get(plain(path), {"means": "how the joints get their oil", "unit": ""})
         values = tuple("–" if value is None else f"{_text(value)} {row['unit']}".strip() for value in (one, other))
         found.append(
-            Fact(path, row["means"], tuple(value.replace("money", proposed.costs.currency) for value in values))
+            Fact(
+                path, row["means"], tuple(_spoken(value.replace("money", proposed.costs.currency)) for value in values)
+            )
         )
     return found
 
@@ -197,7 +203,8 @@ def items(comparison: Comparison) -> list[tuple[str, float, float, float]]:
     """Return cost items: meaning, now, proposed, saving."""
     rows = _rows()
     now, proposed, saving = comparison.now.cost, comparison.proposed.cost, comparison.saving_items
-    names = [name for name in saving.to_dict() if any(getattr(of, name) for of in (now, proposed))]
+    money = [name for name in saving.to_dict() if name != "currency"]
+    names = [name for name in money if any(getattr(of, name) for of in (now, proposed))]
     found = [(rows[f"cost.{name}"]["means"], *(getattr(of, name) for of in (now, proposed, saving))) for name in names]
     return [*found, ("all items", now.total_per_year, proposed.total_per_year, comparison.saving_per_year)]
 
@@ -208,15 +215,23 @@ def spread(paybacks: Any | None) -> list[tuple[str, str]]:
         return []
     days = np.asarray(paybacks, dtype=float)
     days = np.where(np.isnan(days), np.inf, days)
-    at = {share: float(np.quantile(days, share, method="higher")) for share in (0.05, 0.5, 0.95)}
-    shown = {share: f"{value:.0f} days" if np.isfinite(value) else "never" for share, value in at.items()}
+    at = [
+        (words, float(np.quantile(days, share, method="higher")))
+        for words, share in (("5 in 100 pay back", 0.05), ("half pay back", 0.5), ("95 in 100 pay back", 0.95))
+    ]
     return [
-        ("5 in 100 pay back within", shown[0.05]),
-        ("half pay back within", shown[0.5]),
-        ("95 in 100 pay back within", shown[0.95]),
+        *((f"{words} within", f"{value:.0f} days") for words, value in at if np.isfinite(value)),
         ("never pay back", f"{np.mean(~np.isfinite(days)):.1%}"),
         ("draws", str(len(days))),
     ]
+
+
+def in_a_sentence(rows: list[tuple[str, str]]) -> str:
+    """Return what `spread` says but for its first row, in one sentence."""
+    *within, never, draws = rows
+    parts = [f"{words} {value}" for words, value in within if not words.startswith("5 ")]
+    parts += [f"{never[1]} never do"] if never[1] != "0.0%" else []
+    return f"Over {draws[1]} draws of what is uncertain, {', '.join(parts)}."
 
 
 def assumptions(result: Evaluation) -> list[tuple[str, str, str, str, str, str]]:

@@ -23,6 +23,7 @@ def page(comparison: Comparison, paybacks: Any | None, prepared: str, notes: tup
         lstrip_blocks=True,
     )
     now, proposed = comparison.now, comparison.proposed
+    spread = facts.spread(paybacks)
     return environment.get_template("report.html.j2").render(
         version=version(),
         prepared=prepared,
@@ -41,7 +42,8 @@ def page(comparison: Comparison, paybacks: Any | None, prepared: str, notes: tup
         proof=setup.proof(comparison),
         money=facts.items(comparison),
         payback=facts.table((comparison,), facts.PAYBACK),
-        spread=facts.spread(paybacks),
+        spread=spread,
+        spread_sentence=facts.in_a_sentence(spread) if spread else "",
         pictures=pictures.all_of(comparison, paybacks),
         assumptions=facts.assumptions(proposed),
         warnings=_warnings(now, proposed),

@@ -28,7 +28,7 @@ macro_rules! shot_record_noun { ($declare:ident) => { $declare! {
         time_h as time: Vec<f64> [H] "running time of each shot" { symbol: "t", formula: "every passage of every joint while the timer runs and the counter is due, {kinematics.joint_time_s} apart", source: "event by event; agrees with the closed form", class: Class::Derived }
         joint as joint: Vec<i64> [ONE] "joint that got it, counted against the travel from the one that passed first" { formula: "passage modulo {kinematics.joints}", source: "definition", class: Class::Derived }
         position_m as position: Vec<f64> [M] "where each joint is at the end, along the chain from the exit of the drive" { symbol: "s", formula: "place of the point + travel − joint × {chain.pitch_mm}", source: "definition", class: Class::Derived }
-        fill as fill: Vec<f64> [ONE] "fill of each joint at the end" { symbol: "φ", formula: "shots of {fill.dose_in_joint_ul} into {fill.capacity_ul}, loss {fill.loss_rate_per_h} between them, from {fill.mean_fill_reached} on", source: "first-order loss between shots (exact solution)", class: Class::Derived }
+        fill as fill: Vec<f64> [ONE] "fill of each joint at the end of that time" { symbol: "φ", formula: "shots of {fill.dose_in_joint_ul} into {fill.capacity_ul}, loss {fill.loss_rate_per_h} between them, from {fill.mean_fill_reached} on", source: "first-order loss between shots (exact solution)", class: Class::Derived }
     }
 } } }
 #[cfg(feature = "python")]

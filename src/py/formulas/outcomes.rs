@@ -139,6 +139,13 @@ macro_rules! outcome_classes {
                     let fields = [$(format!("{}={}", stringify!($field), self.$field.bind(py).repr()?)),+];
                     Ok(format!("{}({})", stringify!($name), fields.join(", ")))
                 }
+                fn _repr_html_(&self, py: Python<'_>) -> PyResult<String> {
+                    let values = [$(self.$field.bind(py).str()?.to_string()),+];
+                    let rows = super::rows_of(stringify!($name)).iter().zip(&values);
+                    let rows = rows.map(|(row, value)| vec![row.name, value.as_str(), row.unit.label, row.means]);
+                    let heads = ["name", "value", "unit", "meaning"];
+                    Ok(crate::quantity::show::html_rows(stringify!($name), &heads, rows, ""))
+                }
                 fn __eq__(&self, py: Python<'_>, other: &Bound<'_, PyAny>) -> PyResult<bool> {
                     let Ok(other) = other.cast::<Self>() else { return Ok(false) };
                     let other = other.get();

@@ -18,6 +18,9 @@ impl CurrentLog {
         let beside = if beside.is_empty() { String::new() } else { format!(" with {}", beside.join(", ")) };
         format!("<CurrentLog {:?}: {} rows of {}{beside}>", self.0.name, self.0.stamps.len(), self.0.logged.as_str())
     }
+    fn _repr_html_(&self) -> String {
+        crate::quantity::show::html_text(&self.__repr__())
+    }
     fn __eq__(&self, other: &Bound<'_, PyAny>) -> bool {
         // NaN for NaN, so bit by bit
         let same =

@@ -111,6 +111,9 @@ impl LogWatch {
         let seen = self.0.watch.seen.len();
         format!("<LogWatch {:?}: {} with {seen} readings in sight>", self.0.name, self.0.logged)
     }
+    fn _repr_html_(&self) -> String {
+        crate::quantity::show::html_text(&self.__repr__())
+    }
     fn __eq__(&self, other: &Bound<'_, PyAny>) -> bool {
         other.cast::<Self>().is_ok_and(|other| other.try_borrow().is_ok_and(|other| other.0 == self.0))
     }

@@ -228,6 +228,9 @@ impl Calibration {
         }
         text.trim_end().to_string()
     }
+    fn _repr_html_(&self) -> String {
+        show::html_text(&self.__repr__())
+    }
 }
 
 /// Three columns of quantiles.

@@ -205,17 +205,7 @@ impl Columns {
         Ok(text.trim_end().to_string())
     }
     fn _repr_html_(&self, py: Python<'_>) -> PyResult<String> {
-        let (rows, shown) = (self.rows(py)?, self.shown(py, SHOWN_HTML)?);
-        let mut html = String::from("<table><thead><tr>");
-        for (heading, _) in &shown {
-            html += &format!("<th>{}</th>", show::escaped(heading));
-        }
-        html += "</tr></thead><tbody>";
-        for row in 0..rows.min(SHOWN_HTML) {
-            let cells = shown.iter().map(|(_, cells)| format!("<td>{}</td>", show::escaped(&cells[row])));
-            html += &format!("<tr>{}</tr>", cells.collect::<String>());
-        }
-        Ok(html + &format!("</tbody></table><p>{rows} rows</p>"))
+        self.html(py, "", self.rows(py)?)
     }
 }
 
@@ -230,6 +220,15 @@ impl Columns {
             dict.set_item(&entry.name, entry.array.bind(py))?;
         }
         Ok(dict)
+    }
+
+    /// As an HTML table under a caption; `rows` is how many there are of what is shown, if more than here.
+    pub fn html(&self, py: Python<'_>, caption: &str, rows: usize) -> PyResult<String> {
+        let (here, shown) = (self.rows(py)?.min(SHOWN_HTML), self.shown(py, SHOWN_HTML)?);
+        let heads: Vec<&str> = shown.iter().map(|(heading, _)| heading.as_str()).collect();
+        let row = |at: usize| shown.iter().map(|(_, cells)| cells[at].as_str()).collect::<Vec<_>>();
+        let foot = if rows > here { format!("{here} of {rows} rows") } else { String::new() };
+        Ok(show::html_rows(caption, &heads, (0..here).map(row), &foot))
     }
 
     /// Heading and first cells of each column.

@@ -109,6 +109,9 @@ impl Distribution {
         let each = self.0.parameters().into_iter().map(|(name, value)| format!("{name}={value:?}"));
         format!("Distribution.{}({})", self.kind(), each.collect::<Vec<_>>().join(", "))
     }
+    fn _repr_html_(&self) -> String {
+        crate::quantity::show::html_text(&self.__repr__())
+    }
     fn __eq__(&self, other: &Bound<'_, PyAny>) -> bool {
         other.cast::<Self>().is_ok_and(|other| other.get().0 == self.0)
     }

@@ -210,6 +210,13 @@ impl Sensitivity {
         }
         text.trim_end().to_string()
     }
+    fn _repr_html_(&self, py: Python<'_>) -> PyResult<String> {
+        let text = self.__repr__();
+        let caption = text.lines().next().unwrap_or_default();
+        let table = self.table(py)?.html(py, caption, self.found.groups.len())?;
+        let foot = text.lines().last().filter(|line| line.contains("left out") || line.contains("does not vary"));
+        Ok(foot.map_or_else(String::new, show::html_text)).map(|foot| table + &foot)
+    }
 }
 
 /// Confidence of the intervals that are shown.

@@ -10,7 +10,7 @@ mod reading;
 mod sampling;
 
 pub use calibration::{Calibration, calibrate};
-pub use columns::Columns;
+pub use columns::{Columns, Foreign, Gathered};
 pub use distribution::Distribution;
 pub use grid::sweep;
 pub use hanging::{Sensitivity, sensitivity};

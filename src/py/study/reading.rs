@@ -142,6 +142,9 @@ impl Reading {
             Kind::Any { path, value, error } => format!("Reading.number({path:?}, {value:?}, error={error:?})"),
         }
     }
+    fn _repr_html_(&self) -> String {
+        crate::quantity::show::html_text(&self.__repr__())
+    }
     fn __eq__(&self, other: &Bound<'_, PyAny>) -> bool {
         other.cast::<Self>().is_ok_and(|other| other.get().0 == self.0)
     }

@@ -33,6 +33,9 @@ impl Estimate {
     fn __repr__(&self) -> String {
         estimate(self.0)
     }
+    fn _repr_html_(&self) -> String {
+        show::html_text(&self.__repr__())
+    }
 }
 
 fn estimate(of: core::Estimate) -> String {
@@ -310,6 +313,12 @@ impl Sample {
                 &format!("  {} draws could not be computed ({}): {}\n", failure.count, failure.code, failure.message);
         }
         Ok(text.trim_end().to_string())
+    }
+    fn _repr_html_(&self, py: Python<'_>) -> PyResult<String> {
+        let (text, summary) = (self.__repr__()?, self.summary(py)?);
+        let failed: Vec<&str> = text.lines().filter(|line| line.contains("could not be computed")).collect();
+        let table = summary.html(py, text.lines().next().unwrap_or_default(), self.0.outputs.len())?;
+        Ok(if failed.is_empty() { table } else { table + &show::html_text(&failed.join("\n")) })
     }
 }
 
