@@ -1,8 +1,9 @@
 //! Current logs across the border: columns in, verdicts out, a watch that takes one reading at a time.
 
 use super::border::{Given, to_tree};
+use super::long::aside;
 use super::nouns::{self, classes};
-use crate::error::{Code, Error};
+use crate::error::{Code, Error, Result};
 use crate::log::evidence::{
     AT_ONCE, COVARIATES, ChangeOf, Covariate, CurrentLog as Core, LogRow, LogRules, LogWatch as CoreWatch, LoggedAs,
     Means, OilCheck, Proof, oil_use as core_oil_use, watch_many as core_watch_many,
@@ -12,6 +13,7 @@ use numpy::{PyArray1, PyReadonlyArray1};
 use pyo3::prelude::*;
 use pyo3::types::{PyDict, PyTuple, PyType};
 use std::hash::{DefaultHasher, Hash, Hasher};
+use std::sync::Arc;
 
 /// An object that Python code looks into first: a table, a column, a date.
 pub struct Anything<'py>(pub Bound<'py, PyAny>);
@@ -23,6 +25,16 @@ impl<'a, 'py> FromPyObject<'a, 'py> for Anything<'py> {
     fn extract(object: Borrowed<'a, 'py, PyAny>) -> PyResult<Self> {
         Ok(Anything(object.to_owned()))
     }
+}
+
+/// What `of` reads in a log beside its line; a log of years takes seconds, so others have Python and Ctrl-C ends the wait.
+fn read<T: Send + 'static>(
+    log: &Bound<'_, CurrentLog>,
+    line: Option<Py<classes::Line>>,
+    of: impl FnOnce(&Core, Option<&crate::line::Line>) -> Result<T> + Send + 'static,
+) -> PyResult<T> {
+    let (py, log) = (log.py(), log.clone().unbind());
+    aside(py, move || of(&log.get().0, line.as_ref().map(|line| &line.get().0)))
 }
 
 /// An object whose Python type says less than this hint.
@@ -289,18 +301,19 @@ impl CurrentLog {
     /// InputError
     ///     For a log without readings, mostly below zero, or far from rated (milliamperes, per cent of rated: `UnitError`).
     #[pyo3(signature = (*, line = None))]
-    fn cleaning(&self, py: Python<'_>, line: Option<&classes::Line>) -> PyResult<classes::Cleaning> {
-        Ok(classes::Cleaning(py.detach(|| self.0.cleaning(line.map(|line| &line.0)))?))
+    fn cleaning(slf: &Bound<'_, Self>, line: Option<Py<classes::Line>>) -> PyResult<classes::Cleaning> {
+        Ok(classes::Cleaning(read(slf, line, |log, line| log.cleaning(line))?))
     }
 
     /// The clean means as a dict of NumPy arrays: time (UTC), the reading, covariates, rows in each mean.
     #[pyo3(signature = (*, line = None))]
-    fn means<'py>(&self, py: Python<'py>, line: Option<&classes::Line>) -> PyResult<Arrays<'py>> {
-        let Means { times, readings, covariates, rows } = py.detach(|| self.0.means(line.map(|line| &line.0)))?;
+    fn means<'py>(slf: &Bound<'py, Self>, line: Option<Py<classes::Line>>) -> PyResult<Arrays<'py>> {
+        let py = slf.py();
+        let Means { times, readings, covariates, rows } = read(slf, line, |log, line| log.means(line))?;
         let found = PyDict::new(py);
         let times = PyArray1::from_vec(py, times);
         found.set_item("time", times.call_method1("view", ("datetime64[ns]",))?)?;
-        found.set_item(self.0.logged.as_str(), PyArray1::from_vec(py, readings))?;
+        found.set_item(slf.get().0.logged.as_str(), PyArray1::from_vec(py, readings))?;
         for (name, values) in covariates {
             found.set_item(name, PyArray1::from_vec(py, values))?;
         }
@@ -331,16 +344,15 @@ impl CurrentLog {
     ///     For a log shorter than two segments, in pieces, or that never changes.
     #[pyo3(signature = (*, line = None, change_of = None, least_segment = None))]
     fn change_points(
-        &self,
-        py: Python<'_>,
-        line: Option<&classes::Line>,
+        slf: &Bound<'_, Self>,
+        line: Option<Py<classes::Line>>,
         change_of: Option<&str>,
         least_segment: Option<i64>,
     ) -> PyResult<classes::ChangePoints> {
         let place = Place::root("change_of");
         let of =
             change_of.map(|word| ChangeOf::read(&Value::Text(word.into()).into(), &place, &Row::BLANK)).transpose()?;
-        let found = py.detach(|| self.0.change_points(line.map(|line| &line.0), of, least_segment))?;
+        let found = read(slf, line, move |log, line| log.change_points(line, of, least_segment))?;
         Ok(classes::ChangePoints(found))
     }
 
@@ -367,14 +379,13 @@ impl CurrentLog {
     ///     For a date outside the log, fewer means than the model needs, a log in pieces or that never changes.
     #[pyo3(signature = (changed, /, *, line = None, **settings: "object"))]
     fn before_after(
-        &self,
-        py: Python<'_>,
+        slf: &Bound<'_, Self>,
         changed: Anything<'_>,
-        line: Option<&classes::Line>,
+        line: Option<Py<classes::Line>>,
         settings: Option<&Bound<'_, PyDict>>,
     ) -> PyResult<classes::BeforeAfter> {
-        let (changed, proof) = (date(py, &changed, "changed")?, self::settings::<Proof>(settings)?);
-        let found = py.detach(|| self.0.before_after(&changed, line.map(|line| &line.0), &proof))?;
+        let (changed, proof) = (date(slf.py(), &changed, "changed")?, self::settings::<Proof>(settings)?);
+        let found = read(slf, line, move |log, line| log.before_after(&changed, line, &proof))?;
         Ok(classes::BeforeAfter(found))
     }
 
@@ -401,18 +412,17 @@ impl CurrentLog {
     ///     As `before_after`; also for a log of current without a line.
     #[pyo3(signature = (changed, /, *, line = None, energy_price_per_kwh = None, **settings: "object"))]
     fn savings(
-        &self,
-        py: Python<'_>,
+        slf: &Bound<'_, Self>,
         changed: Anything<'_>,
-        line: Option<&classes::Line>,
+        line: Option<Py<classes::Line>>,
         energy_price_per_kwh: Option<Given<'_, f64>>,
         settings: Option<&Bound<'_, PyDict>>,
     ) -> PyResult<classes::AvoidedUse> {
-        let (changed, proof) = (date(py, &changed, "changed")?, self::settings::<Proof>(settings)?);
+        let (changed, proof) = (date(slf.py(), &changed, "changed")?, self::settings::<Proof>(settings)?);
         let price = energy_price_per_kwh
             .map(|given| number::<crate::economics::Costs>("energy_price_per_kwh", &given.0))
             .transpose()?;
-        let found = py.detach(|| self.0.savings(&changed, line.map(|line| &line.0), price, &proof))?;
+        let found = read(slf, line, move |log, line| log.savings(&changed, line, price, &proof))?;
         Ok(classes::AvoidedUse(found))
     }
 
@@ -437,15 +447,15 @@ impl CurrentLog {
     ///     For a quiet period that is too short, or whose means resemble each other too much to watch by.
     #[pyo3(signature = (quiet_until, /, *, quiet_from = None, line = None))]
     fn watch(
-        &self,
-        py: Python<'_>,
+        slf: &Bound<'_, Self>,
         quiet_until: Anything<'_>,
         quiet_from: Option<Anything<'_>>,
-        line: Option<&classes::Line>,
+        line: Option<Py<classes::Line>>,
     ) -> PyResult<classes::WatchReport> {
+        let py = slf.py();
         let until = date(py, &quiet_until, "quiet_until")?;
         let from = quiet_from.map(|from| date(py, &from, "quiet_from")).transpose()?;
-        let found = py.detach(|| self.0.watch(&until, from.as_deref(), line.map(|line| &line.0)))?;
+        let found = read(slf, line, move |log, line| log.watch(&until, from.as_deref(), line))?;
         Ok(classes::WatchReport(found))
     }
 
@@ -530,8 +540,8 @@ impl LogWatch {
     /// Learn what the line should draw from all of a log, a quiet period of 30 means or more.
     #[staticmethod]
     #[pyo3(signature = (quiet, /, *, line = None))]
-    fn learn(py: Python<'_>, quiet: &CurrentLog, line: Option<&classes::Line>) -> PyResult<Self> {
-        Ok(LogWatch(py.detach(|| CoreWatch::learn(&quiet.0, line.map(|line| &line.0)))?))
+    fn learn(quiet: &Bound<'_, CurrentLog>, line: Option<Py<classes::Line>>) -> PyResult<Self> {
+        Ok(LogWatch(read(quiet, line, CoreWatch::learn)?))
     }
 
     /// Take one reading, later than the last, in the unit that the watch was learnt in.
@@ -673,14 +683,21 @@ pub fn watch_many<'py>(
         .num_threads(threads.unwrap_or(0))
         .build()
         .map_err(|error| Error::new(Code::OutOfRange, "threads", format!("threads cannot be started: {error}")))?;
+    let pool = Arc::new(pool);
     let mut found = Vec::with_capacity(logs.len());
     let at_once = AT_ONCE * pool.current_num_threads();
     for first in (0..logs.len()).step_by(at_once) {
         let chunk = first..logs.len().min(first + at_once);
-        let views: Vec<&Core> = logs[chunk.clone()].iter().map(|log| &log.get().0).collect();
-        let beside: Vec<Option<&crate::line::Line>> =
-            chunk.map(|at| lines.get(at).and_then(|line| line.as_ref()).map(|line| &line.get().0)).collect();
-        for report in py.detach(|| pool.install(|| core_watch_many(&views, &until, from.as_deref(), &beside))) {
+        let group: Vec<Py<CurrentLog>> = logs[chunk.clone()].iter().map(|log| log.clone_ref(py)).collect();
+        let beside: Vec<Option<Py<classes::Line>>> =
+            chunk.map(|at| lines.get(at).and_then(|line| line.as_ref()).map(|line| line.clone_ref(py))).collect();
+        let (pool, until, from) = (Arc::clone(&pool), until.clone(), from.clone());
+        let reports = aside(py, move || {
+            let views: Vec<&Core> = group.iter().map(|log| &log.get().0).collect();
+            let beside: Vec<_> = beside.iter().map(|line| line.as_ref().map(|line| &line.get().0)).collect();
+            Ok(pool.install(|| core_watch_many(&views, &until, from.as_deref(), &beside)))
+        });
+        for report in reports? {
             found.push(match report {
                 Ok(report) => Py::new(py, classes::WatchReport(report))?.into_bound(py).into_any(),
                 Err(error) => PyErr::from(error).into_value(py).into_bound(py).into_any(),

@@ -65,11 +65,13 @@ pub fn calibrate(problem: &Problem<'_>, seed: u64, progress: &mut Progress<'_>) 
     let starts = std::iter::once(guesses).chain((0..STARTS).map(|row| problem.guess(row, seed)));
     let (mut found, mut refused) = (Vec::new(), None);
     for (tried, start) in starts.enumerate() {
-        match descend(problem, start) {
+        let mut word = |done| report(progress, done, STARTS as usize + 1);
+        match descend(problem, start, &mut || word(tried)) {
             Ok(peak) => found.push(peak),
+            Err(why) if why.code == Code::Stopped => return Err(why),
             Err(why) => refused = refused.or(Some(why)),
         }
-        report(progress, tried + 1, STARTS as usize + 1)?;
+        word(tried + 1)?;
     }
     let lowest = found.iter().map(|peak| peak.misfit).fold(f64::INFINITY, f64::min);
     let agreeing = found.iter().filter(|peak| peak.misfit - lowest <= 1e-6 * (1.0 + lowest)).count();

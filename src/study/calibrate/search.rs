@@ -49,8 +49,12 @@ pub(super) fn curvature(problem: &Problem<'_>, slopes: &DMatrix<f64>) -> DMatrix
 ///
 /// Damping 1e-3 at first, a fifth after a step that helps, four times after one that does not or hardly does; a step to
 /// parameters that make no line does not help. Source: Marquardt, J. SIAM 11 (1963) 431, scaled by the diagonal; gain
-/// against promise as in Fletcher, AERE-R 6799 (1971).
-pub(super) fn descend(problem: &Problem<'_>, start: Vec<f64>) -> Result<Found> {
+/// against promise as in Fletcher, AERE-R 6799 (1971). An error of `word`, which is asked before every step, ends it.
+pub(super) fn descend(
+    problem: &Problem<'_>,
+    start: Vec<f64>,
+    word: &mut dyn FnMut() -> Result<()>,
+) -> Result<Found> {
     let mut theta = start;
     let mut misfit = problem.misfit(&theta)?;
     let mut damping = 1e-3;
@@ -62,6 +66,7 @@ pub(super) fn descend(problem: &Problem<'_>, start: Vec<f64>) -> Result<Found> {
         let pull = problem.surprise(&theta).into_iter().zip(problem.parameters()).map(|(s, p)| s / p.sd);
         let down = slopes.transpose() * residuals - DVector::from_iterator(theta.len(), pull);
         loop {
+            word()?;
             steps += 1;
             if steps > MOST_STEPS {
                 let message = format!(
