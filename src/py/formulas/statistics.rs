@@ -1,7 +1,7 @@
 //! `pinfilm.statistics`: what a log of readings is worth, when its level changed, what a saving is sure of.
 
-use super::outcomes::classes::{CusumPath, LevelChanges};
 use super::super::long::aside;
+use super::outcomes::classes::{CusumPath, LevelChanges};
 use super::outcomes::list;
 use super::prelude::*;
 use super::series::{Series, count, float, number};

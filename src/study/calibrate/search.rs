@@ -50,11 +50,7 @@ pub(super) fn curvature(problem: &Problem<'_>, slopes: &DMatrix<f64>) -> DMatrix
 /// Damping 1e-3 at first, a fifth after a step that helps, four times after one that does not or hardly does; a step to
 /// parameters that make no line does not help. Source: Marquardt, J. SIAM 11 (1963) 431, scaled by the diagonal; gain
 /// against promise as in Fletcher, AERE-R 6799 (1971). An error of `word`, which is asked before every step, ends it.
-pub(super) fn descend(
-    problem: &Problem<'_>,
-    start: Vec<f64>,
-    word: &mut dyn FnMut() -> Result<()>,
-) -> Result<Found> {
+pub(super) fn descend(problem: &Problem<'_>, start: Vec<f64>, word: &mut dyn FnMut() -> Result<()>) -> Result<Found> {
     let mut theta = start;
     let mut misfit = problem.misfit(&theta)?;
     let mut damping = 1e-3;

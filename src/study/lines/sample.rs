@@ -85,7 +85,10 @@ pub fn sample(
     let take = |rows: &mut Vec<(Box<[f64]>, Result<Box<[f64]>>)>| {
         let number = |row: &Result<Box<[f64]>>, i: usize| row.as_ref().map_or(f64::NAN, |numbers| numbers[i]);
         inputs.iter_mut().enumerate().for_each(|(i, column)| column.extend(rows.iter().map(|(values, _)| values[i])));
-        columns.iter_mut().enumerate().for_each(|(i, column)| column.extend(rows.iter().map(|(_, row)| number(row, i))));
+        columns
+            .iter_mut()
+            .enumerate()
+            .for_each(|(i, column)| column.extend(rows.iter().map(|(_, row)| number(row, i))));
         computed.extend(rows.iter().map(|(_, row)| row.is_ok()));
         rows.iter().for_each(|(_, row)| failures.add(row.as_ref().err()));
     };

@@ -60,7 +60,8 @@ impl Standing {
         let often = |s: &Standing| not(s.starts <= FEW_STARTS * (1.0 + 1e-9));
         let octave = |rate: f64| if rate > 0.0 { rate.log2().round() } else { f64::NEG_INFINITY };
         let key = |s: &Standing| {
-            let trouble = [not(s.has_margin), (100.0 * s.overflow).round(), often(s), octave(s.strokes), s.every as f64];
+            let trouble =
+                [not(s.has_margin), (100.0 * s.overflow).round(), often(s), octave(s.strokes), s.every as f64];
             let setting = [six(s.worst_wait_h), s.starts, s.shot, s.run, s.dwell];
             let oil_and_place = [not(s.enters_soon), -six(s.lowest_fill), -s.score];
             trouble.into_iter().chain(setting).chain(oil_and_place)
