@@ -77,6 +77,12 @@ pub(super) fn as_good(standings: &[Standing]) -> (f64, usize) {
     (least, standings.iter().filter(|s| near_to(least)(s)).count())
 }
 
+/// The cheapest with a margin in the loss of oil; of equals the first.
+pub(super) fn cheapest_with_margin(standings: &[Standing]) -> Option<usize> {
+    let with = standings.iter().enumerate().filter(|(_, s)| s.has_margin);
+    with.min_by(|(_, a), (_, b)| a.cost.total_cmp(&b.cost)).map(|(at, _)| at)
+}
+
 fn least_cost(standings: &[Standing]) -> f64 {
     standings.iter().map(|s| s.cost).fold(f64::INFINITY, f64::min)
 }

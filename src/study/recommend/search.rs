@@ -3,13 +3,13 @@
 use super::choices::{Choices, KEEP};
 use super::grid::Grid;
 use super::judge::{Figures, Scratch, Verdict, judge};
-use super::rank::{as_good, ranking};
+use super::rank::{as_good, cheapest_with_margin, ranking};
 use super::reason::{Reason, Refusal};
 use super::result::{Alternative, LineSetUp, Recommendation, Refused, Rejection};
 use super::sheet::sheet;
 use super::station::{Setting, Station, set};
 use super::stations::stations;
-use super::words::{after_a_wash, in_words, label, why};
+use super::words::{Margin, after_a_wash, in_words, label, why};
 use crate::error::{Code, Error, Result};
 use crate::line::{Line, evaluate};
 use crate::lubrication::Lubrication;
@@ -91,8 +91,12 @@ impl Found<'_> {
             _ => None,
         };
         let (groups, rejections) = self.reasons(refused, keep);
-        let has_margin = order.first().is_some_and(|&at| standings[at].has_margin);
-        let mut why = why(&alternatives, as_good(&standings), has_margin, kept.len(), self.grid.len(), &groups);
+        let margin = match cheapest_with_margin(&standings) {
+            _ if order.first().is_some_and(|&at| standings[at].has_margin) => Margin::Has,
+            Some(at) => Margin::Costs(standings[at].cost, Box::new(self.set_up(kept[at].0))),
+            None => Margin::Nowhere,
+        };
+        let mut why = why(&alternatives, as_good(&standings), &margin, kept.len(), self.grid.len(), &groups);
         why.extend(evaluation.as_ref().and_then(after_a_wash));
         Ok(Recommendation {
             feasible: best.is_some(),

@@ -46,11 +46,18 @@ pub(super) fn label(oil: &Oil) -> Cow<'static, str> {
     })
 }
 
+/// Whether the first keeps its floor if oil is lost quicker than guessed; if not, what the cheapest that does costs.
+pub(super) enum Margin {
+    Has,
+    Costs(f64, Box<LineSetUp>),
+    Nowhere,
+}
+
 /// Why the first of the alternatives is first; why there is none.
 pub(super) fn why(
     alternatives: &[Alternative],
     (least, near): (f64, usize),
-    has_margin: bool,
+    margin: &Margin,
     kept: usize,
     all: usize,
     refused: &[Refused],
@@ -77,13 +84,18 @@ pub(super) fn why(
         brief(100.0 * best.overflow_share)
     ));
     let quicker = brief(100.0 * (QUICKER - 1.0));
-    words.push(if has_margin {
-        format!("They keep their floor even if oil is lost {quicker} % quicker than guessed.")
-    } else {
-        format!(
-            "If oil is lost {quicker} % quicker than guessed, joints fall below the floor: measure elongation early, or offer \
-             larger shots or shorter pauses."
-        )
+    words.push(match margin {
+        Margin::Has => format!("They keep their floor even if oil is lost {quicker} % quicker than guessed."),
+        Margin::Costs(cost, set_up) => format!(
+            "If oil is lost {quicker} % quicker than guessed, joints fall below the floor. The cheapest set-up that keeps it \
+             even then costs {} a year: {}.",
+            brief(*cost),
+            in_words(set_up)
+        ),
+        Margin::Nowhere => format!(
+            "If oil is lost {quicker} % quicker than guessed, joints fall below the floor, and so they do with every other \
+             set-up that was offered: offer larger shots or shorter pauses."
+        ),
     });
     if best.never_reached > 0.0 {
         words.push(format!(
