@@ -98,28 +98,26 @@ def _simulate(endless: bool) -> Call:
     return partial(pinfilm.simulate, packing, shifts=week, weeks=6.5 if endless else 0.2)
 
 
-def _lines(endless: bool) -> dict[str, Any]:
+def _lines(endless: bool, now: bool) -> pa.Table:
+    """Give lines, both of each or only the one as it is."""
     lines = pinfilm.examples.lines(200)
-    return {key: values * 1000 for key, values in lines.items()} if endless else lines
-
-
-def _now(endless: bool) -> dict[str, Any]:
-    """Give the lines as they are."""
-    of = {key.removeprefix("now."): values for key, values in _lines(endless).items()}
-    return {key: values for key, values in of.items() if not key.startswith("proposed.")}
+    if now:
+        lines = {key.removeprefix("now."): lines[key] for key in lines if not key.startswith("proposed.")}
+    many = pa.table({key: values * (50 if endless else 1) for key, values in lines.items()})
+    return pa.concat_tables([many] * 30) if endless else many
 
 
 def _evaluate_table(endless: bool) -> Call:
-    return partial(pinfilm.evaluate_table, _now(endless))
+    return partial(pinfilm.evaluate_table, _lines(endless, now=True))
 
 
 def _compare_table(endless: bool) -> Call:
-    return partial(pinfilm.compare_table, _lines(endless))
+    return partial(pinfilm.compare_table, _lines(endless, now=False))
 
 
 def _evaluate_file(endless: bool) -> Call:
     folder = Path(tempfile.mkdtemp())
-    pq.write_table(pa.table(_now(endless)), folder / "lines.parquet")
+    pq.write_table(_lines(endless, now=True), folder / "lines.parquet")
 
     def run(**settings: Any) -> bytes:
         target = folder / "results.parquet"
