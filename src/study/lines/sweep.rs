@@ -269,6 +269,7 @@ fn replaced(subject: &Subject, (sides, path): &(Vec<Side>, &str), value: &Tree) 
 mod tests {
     use super::*;
     use crate::line::evaluate;
+    use crate::quantity::Field;
     use crate::study::unwatched;
 
     fn oven() -> Line {
