@@ -4,7 +4,7 @@
 
 use super::{Evaluation, Line};
 use crate::error::{Error, Given};
-use crate::quantity::{Field, Row, Value, registered, row_of, show};
+use crate::quantity::{Datum, Field, Noun, registered, row_of, rows_of, show, steps};
 
 /// What a room calls a quantity, and its path; of several paths the first that the survey gives.
 const NAMES: &[(&str, &[&str])] = &[
@@ -104,29 +104,19 @@ fn path_of(name: &str, line: &Line) -> Option<String> {
     if let Some((section, plain)) = name.strip_prefix("sections[").and_then(|rest| rest.split_once(']')) {
         let place = format!("circuit.sections.{section}");
         let Some(plain) = plain.strip_prefix('.') else { return Some(place) };
-        let rows = rows::<Line>();
-        let row = rows.iter().find(|(path, row)| path.starts_with("circuit.sections.") && row.plain == plain);
+        let row =
+            rows_of::<Line>().iter().find(|(path, row)| path.starts_with("circuit.sections.") && row.plain == plain);
         return row.map(|(_, row)| format!("{place}.{}", row.name));
     }
     let (_, paths) = NAMES.iter().find(|(plain, _)| *plain == name)?;
-    let tree = line.write();
-    let given = |path: &&&str| {
-        let steps: Vec<&str> = path.split('.').collect();
-        tree.at(&steps).is_some_and(|value| value.value != Value::Nothing)
-    };
+    let given = |path: &&&str| line.get(&steps(path)).is_some_and(|datum| datum != Datum::Nothing);
     paths.iter().find(given).or(paths.last()).map(|path| (*path).to_string())
 }
 
-fn rows<T: Field>() -> Vec<(String, &'static Row)> {
-    let mut rows = Vec::new();
-    T::register(String::new(), &Row::BLANK, &mut rows);
-    rows
-}
-
 /// Whether a path is that of a quantity, or of a group of them.
-fn holds<T: Field>(path: &str) -> bool {
+fn holds<T: Noun>(path: &str) -> bool {
     let plain = registered(path);
-    rows::<T>()
+    rows_of::<T>()
         .iter()
         .any(|(known, _)| known.strip_prefix(&plain).is_some_and(|rest| rest.is_empty() || rest.starts_with('.')))
 }

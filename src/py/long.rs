@@ -5,6 +5,7 @@ use crate::study::{Progress, workers};
 use pyo3::exceptions::PyTypeError;
 use pyo3::prelude::*;
 use std::sync::atomic::{AtomicBool, AtomicUsize, Ordering};
+use std::sync::mpsc::{RecvTimeoutError, sync_channel};
 use std::sync::{Condvar, Mutex};
 use std::time::Duration;
 
@@ -106,9 +107,32 @@ pub fn long<T: Send>(
         return Err(exception);
     }
     py.check_signals()?;
-    let lost =
-        || Error::new(Code::NotConverged, "threads", "a thread of this calculation was lost: please report the line");
     let found = found.map_err(|_| lost())??;
     between.tell(watcher)?;
     Ok(found)
+}
+
+/// Runs `work`, which has no place to be stopped at, on a thread of its own without holding Python.
+///
+/// Ctrl-C is raised at once. The work is then left to end by itself, and what it gives is dropped: it owns what it reads.
+pub fn aside<T: Send + 'static>(py: Python<'_>, work: impl FnOnce() -> Result<T> + Send + 'static) -> PyResult<T> {
+    let (give, mut take) = sync_channel(1);
+    std::thread::Builder::new().spawn(move || drop(give.send(work()))).map_err(|_| lost())?;
+    loop {
+        let waited = py.detach(move || {
+            let waited = take.recv_timeout(BEAT);
+            (take, waited)
+        });
+        take = waited.0;
+        py.check_signals()?;
+        match waited.1 {
+            Ok(found) => return Ok(found?),
+            Err(RecvTimeoutError::Timeout) => {}
+            Err(RecvTimeoutError::Disconnected) => return Err(lost().into()),
+        }
+    }
+}
+
+fn lost() -> Error {
+    Error::new(Code::NotConverged, "threads", "a thread of this calculation was lost: please report the line")
 }

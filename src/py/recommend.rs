@@ -64,8 +64,10 @@ fn methods(object: &Bound<'_, PyAny>, line: &crate::line::Line) -> PyResult<Vec<
 ///
 /// Every set-up goes through exact tests (counter, injector, pump, timer, longest wait, lock risk, floor of fill,
 /// overflow) and then through `evaluate` (joints unreached, viscosity window, line pressure, cable, cost of a year). Of
-/// those that keep every limit the cheapest is recommended; within 1 % of the least cost the one with the shortest
-/// longest wait, then least overflow, fewest starts, smallest n, shot, run, dwell, and the better point.
+/// those that keep every limit the cheapest is recommended; within 2 % of the least cost the one that a fitter would rather
+/// set up and leave alone: the floor kept even if oil is lost a quarter quicker than guessed, then least overflow (in whole
+/// per cent), at most one start an hour, few large shots rather than many small ones (within a factor of about two), the
+/// smallest n, the shortest longest wait, fewest starts, smallest shot, run, dwell, and the better point.
 ///
 /// Parameters
 /// ----------
@@ -77,8 +79,9 @@ fn methods(object: &Bound<'_, PyAny>, line: &crate::line::Line) -> PyResult<Vec<
 /// oils : sequence of Oil, optional
 ///     Not given: the survey's.
 /// run_min, dwell_min : sequence of float, optional
-///     Run (> 0) and pause (0 = never stops), min. Not given: a run of whole turns in which the counter meets every joint,
-///     and pauses of 1 to 1/32 of the time in which a full joint falls to the floor; and those of the survey.
+///     Run (> 0) and pause (0 = never stops), min. Not given: a run in which the counter meets every joint, one that meets
+///     nearly all of them equally often, and pauses of 1 to 1/32 of the time in which a full joint falls to the floor, in
+///     steps that a timer can be set to; and those of the survey.
 /// every_nth : sequence of int, optional
 ///     One joint in how many. Not given: the least that reaches every joint and lets the injector follow, a larger one,
 ///     and that of the survey.

@@ -5,6 +5,8 @@
 use super::field::nearest;
 use super::{Noun, Row};
 use crate::error::{Code, Error, Result};
+use std::any::TypeId;
+use std::sync::{Mutex, PoisonError};
 
 /// One value as a column, a draw or a grid holds it.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -88,18 +90,32 @@ pub fn registered(path: &str) -> String {
     names.collect::<Vec<_>>().join(".")
 }
 
-/// The row of the register for a dotted path below a noun.
-pub fn row_of<T: Noun>(path: &str) -> Option<&'static Row> {
+/// A dotted path without list numbers, and its row.
+pub type Registered = (String, &'static Row);
+
+/// All rows below a noun. Gathered once: a line has hundreds, and a study asks for them again and again.
+pub fn rows_of<T: Noun>() -> &'static [Registered] {
+    static GATHERED: Mutex<Vec<(TypeId, &'static [Registered])>> = Mutex::new(Vec::new());
+    let mut gathered = GATHERED.lock().unwrap_or_else(PoisonError::into_inner);
+    if let Some((_, rows)) = gathered.iter().find(|(noun, _)| *noun == TypeId::of::<T>()) {
+        return rows;
+    }
     let mut rows = Vec::new();
     T::register(String::new(), &Row::BLANK, &mut rows);
+    let rows: &'static [Registered] = Vec::leak(rows); // kept for the rest of the run, once for each noun
+    gathered.push((TypeId::of::<T>(), rows));
+    rows
+}
+
+/// The row of the register for a dotted path below a noun.
+pub fn row_of<T: Noun>(path: &str) -> Option<&'static Row> {
     let wanted = registered(path);
-    rows.into_iter().find(|(known, _)| *known == wanted).map(|(_, row)| row)
+    rows_of::<T>().iter().find(|(known, _)| *known == wanted).map(|(_, row)| *row)
 }
 
 /// The error for a path that a noun does not have, with the nearest that it has.
 pub fn no_such_path<T: Noun>(path: &str) -> Error {
-    let mut rows = Vec::new();
-    T::register(String::new(), &Row::BLANK, &mut rows);
+    let rows = rows_of::<T>();
     let wanted = registered(path);
     let known = rows.iter().any(|(known, _)| *known == wanted);
     let hint = if known {

@@ -38,7 +38,7 @@ pub mod unit;
 mod words;
 
 pub use argument::{ARGUMENTS, default_of, find, named, same};
-pub use datum::{Datum, Kind, Put, no_such_path, put_at, registered, row_of, steps, value_at};
+pub use datum::{Datum, Kind, Put, no_such_path, put_at, registered, row_of, rows_of, steps, value_at};
 pub use explain::{Explanation, Ingredient, explain};
 pub use field::{Field, Named, Place, Word, nearest};
 pub use note::{Caution, Note, Notes, Wording};

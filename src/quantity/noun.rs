@@ -7,7 +7,7 @@ use super::{Field, Notes, Row, nearest, show};
 use crate::error::{Code, Error, Given, Result};
 
 /// A named group of quantities: what a survey or a result is made of.
-pub trait Noun: Field {
+pub trait Noun: Field + 'static {
     /// Its name in code: `Chain`.
     const NAME: &'static str;
     /// The group it stands under in a survey or result: `chain`.

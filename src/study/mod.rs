@@ -28,7 +28,7 @@ pub use draws::*;
 pub use indices::*;
 pub use knapsack::*;
 pub use lines::*;
-pub use progress::{CHUNK, Progress, in_parallel, unwatched, workers};
+pub use progress::{Progress, by_chunks, in_parallel, unwatched, workers};
 pub use recommend::*;
 pub use simulate::*;
 pub use spread::*;

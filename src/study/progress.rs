@@ -2,12 +2,22 @@
 
 use crate::error::{Code, Error, Result};
 use rayon::prelude::*;
+use std::time::{Duration, Instant};
 
 /// Told between chunks how many of how many are done; returns `false` to stop.
 pub type Progress<'a> = dyn FnMut(usize, usize) -> bool + 'a;
 
-/// Rows between two words: a fraction of a tenth of a second for rows of some ten microseconds.
-pub const CHUNK: usize = 1024;
+/// Time between two words that chunks aim at: whoever stops a run waits about this long, whatever a row takes.
+const BEAT: Duration = Duration::from_millis(25);
+
+/// Rows of the first chunk.
+const FIRST: usize = 64;
+
+/// Most rows of a chunk.
+const MOST: usize = 1 << 14;
+
+/// Rows that one thread takes at a time, at least.
+const BITE: usize = 8;
 
 /// For a run that nobody watches.
 pub fn unwatched(_done: usize, _all: usize) -> bool {
@@ -43,12 +53,36 @@ pub fn in_parallel<S, T: Send>(
     of: impl Fn(&mut S, usize) -> T + Sync,
 ) -> Result<Vec<T>> {
     let mut found = Vec::with_capacity(rows);
-    for first in (0..rows).step_by(CHUNK) {
-        let chunk = first..rows.min(first + CHUNK);
-        found.par_extend(chunk.into_par_iter().with_min_len(8).map_init(&scratch, &of));
-        report(progress, found.len(), rows)?;
-    }
+    by_chunks(rows, progress, scratch, of, |chunk| found.append(chunk))?;
     Ok(found)
+}
+
+/// [`in_parallel`] for results that are wanted in another shape: `take` gets them a chunk at a time, in the order of the
+/// rows, while they are at hand. How the rows are cut depends on the time that they take, what is computed does not.
+pub fn by_chunks<S, T: Send>(
+    rows: usize,
+    progress: &mut Progress<'_>,
+    scratch: impl Fn() -> S + Sync,
+    of: impl Fn(&mut S, usize) -> T + Sync,
+    mut take: impl FnMut(&mut Vec<T>),
+) -> Result<()> {
+    let (mut chunk, mut first, mut size) = (Vec::new(), 0, FIRST);
+    while first < rows {
+        let begun = Instant::now();
+        let last = rows.min(first + size);
+        chunk.clear();
+        chunk.par_extend((first..last).into_par_iter().with_min_len(BITE).map_init(&scratch, &of));
+        take(&mut chunk);
+        first = last;
+        report(progress, first, rows)?;
+        let took = begun.elapsed();
+        if took < BEAT / 2 {
+            size = MOST.min(2 * size);
+        } else if took > 2 * BEAT {
+            size = (size / 2).max(BITE * rayon::current_num_threads());
+        }
+    }
+    Ok(())
 }
 
 /// Passes the word on; error `stopped` if the answer is to stop.

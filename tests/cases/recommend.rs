@@ -1,10 +1,14 @@
-//! The set-up search against an independent one: same grid, same limits, same ranks, with the money of the case.
+//! The set-up search against an independent one: same grid, same limits, with the money of the case.
+//!
+//! The other search breaks ties by the shortest wait, so its best is looked for in that order here. The order of
+//! preference of `recommend` is checked against full enumeration in tests/python/test_recommend.py.
 
 use crate::fill::{GAPS, build, named};
 use crate::{Answer, number};
 use pinfilm::lubrication::fill;
-use pinfilm::study::{Shots, Sieve, Sieved, Standing, ranking};
+use pinfilm::study::{Shots, Sieve, Sieved, Sifted};
 use serde_json::{Value, json};
+use std::cmp::Ordering;
 
 pub fn ours(case: &Value) -> Answer {
     (case["quantity"] == "recommend").then(|| searched(&case["inputs"]))
@@ -35,6 +39,28 @@ fn offers(name: &str) -> Vec<Shots> {
         }
     }
     offers
+}
+
+/// A set-up that keeps every limit.
+struct Kept {
+    cost: f64,
+    starts: f64,
+    shots: Shots,
+    found: Sifted,
+    litres: f64,
+}
+
+fn compare(a: &[f64], b: &[f64]) -> Ordering {
+    a.iter().zip(b).map(|(a, b)| a.total_cmp(b)).find(|order| order.is_ne()).unwrap_or(Ordering::Equal)
+}
+
+impl Kept {
+    /// The other search's order among equals: longest wait, overflow, starts, n, shot, run, dwell.
+    fn key(&self) -> [f64; 7] {
+        let six = |value: f64| (value * 1e6).round();
+        let Shots { shot, every, run, dwell } = self.shots;
+        [six(self.found.worst_wait / 3600.0), six(self.found.overflow), self.starts, every as f64, shot, run, dwell]
+    }
 }
 
 /// The set-up search on one of the five lines, with the oil and money of the case instead of a whole evaluation.
@@ -69,30 +95,25 @@ fn searched(inputs: &Value) -> Value {
             Sieved::Passed(found) => {
                 let running = if shots.dwell > 0.0 { shots.run / (shots.run + shots.dwell) } else { 1.0 };
                 let litres = running / (shots.every as f64 * l.circuit) * shots.shot * GAPS * l.joints * l.years * 1e3;
-                let standing = Standing {
+                kept.push(Kept {
                     cost: litres * 15.0 + 500.0 * (1.0 - found.fill.mean),
-                    worst_wait_h: found.worst_wait / 3600.0,
-                    overflow: found.overflow,
                     starts: if shots.dwell > 0.0 { 1.0 / (shots.run + shots.dwell) } else { 0.0 },
-                    every: shots.every,
-                    shot: shots.shot,
-                    run: shots.run,
-                    dwell: shots.dwell,
-                    enters_soon: true,
-                    lowest_fill: found.fill.lowest,
-                    score: 1.0,
-                };
-                kept.push((standing, found, litres));
+                    shots,
+                    found,
+                    litres,
+                });
             }
         }
     }
-    let standings: Vec<Standing> = kept.iter().map(|(standing, ..)| *standing).collect();
-    let (best, found, litres) = &kept[ranking(&standings)[0]];
+    let least = kept.iter().map(|one| one.cost).fold(f64::INFINITY, f64::min);
+    let near = kept.iter().filter(|one| one.cost <= 1.01 * least);
+    let Kept { cost, starts, shots: best, found, litres } = near.min_by(|a, b| compare(&a.key(), &b.key())).unwrap();
     json!({
         "best": {
-            "shot": best.shot, "n": best.every, "R": best.run * 1e3, "D": best.dwell * 1e3, "cost": best.cost,
-            "litres": litres, "min_fill": found.fill.lowest, "mean_fill": found.fill.mean, "worst_h": best.worst_wait_h,
-            "over": best.overflow, "drip": 1.0 - capture * (1.0 - best.overflow), "starts": best.starts,
+            "shot": best.shot, "n": best.every, "R": best.run * 1e3, "D": best.dwell * 1e3, "cost": cost,
+            "litres": litres, "min_fill": found.fill.lowest, "mean_fill": found.fill.mean,
+            "worst_h": found.worst_wait / 3600.0, "over": found.overflow,
+            "drip": 1.0 - capture * (1.0 - found.overflow), "starts": starts,
         },
         "feasible": kept.len(),
         "rejected": refused,

@@ -73,6 +73,10 @@ fn held(draws: u32) -> (Vec<String>, Vec<usize>, usize) {
         for ((held, [low, _, high]), truth) in held.iter_mut().zip(&found.after).zip(&truth) {
             *held += usize::from((low..=high).contains(&truth));
         }
+        // a run that is cut off has said something
+        if (draw + 1) % 20 == 0 {
+            println!("{held:?} of {}, {walked} by walkers", draw + 1);
+        }
     }
     (names, held, walked)
 }
@@ -85,13 +89,16 @@ fn a_few_lines_are_recovered() {
     assert!(held.iter().sum::<usize>() * 10 >= 2 * names.len() * 7, "{held:?}");
 }
 
-/// The full count; see docs/calibration.md.
+/// The full count; see docs/calibration.md. `PINFILM_DRAWS` for another number of lines than 200.
 #[test]
 #[ignore = "two hundred calibrations of a pair of lines, most of them by walkers: `nox -s slow` runs it"]
 fn lines_are_recovered() {
-    let (names, held, walked) = held(200);
-    println!("90 % intervals that hold the truth, of 200, {walked} of them by walkers:");
+    let draws = std::env::var("PINFILM_DRAWS").map_or(200, |text| text.parse().unwrap());
+    let (names, held, walked) = held(draws);
+    println!("90 % intervals that hold the truth, of {draws}, {walked} of them by walkers:");
     names.iter().zip(&held).for_each(|(name, held)| println!("  {held} {name}"));
-    // binomial 0.05 % to 99.95 % of 200 intervals at 90 %
-    assert!(held.iter().all(|held| (165..=192).contains(held)), "{held:?}");
+    // what 0.05 % to 99.95 % of as many intervals at 90 % would hold: 165 to 192 of 200
+    let Ranks { low, high } = enclosing_ranks(draws as usize, 0.9, 0.999);
+    let allowed = low.unwrap_or(0)..high.unwrap_or(usize::MAX);
+    assert!(held.iter().all(|held| allowed.contains(held)), "{held:?} not all in {allowed:?}");
 }

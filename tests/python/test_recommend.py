@@ -84,6 +84,17 @@ def judged(line: pinfilm.Line, one: Candidate) -> tuple[str, pinfilm.Evaluation]
     return "", found
 
 
+def keeps_floor_if_lost_quicker(line: pinfilm.Line, one: Candidate, found: pinfilm.Evaluation) -> bool:
+    """Evaluate the set-up anew with oil that dust takes besides, a quarter of all that is lost."""
+    timer = pinfilm.Timer(run_min=one.run, dwell_min=one.dwell) if one.dwell > 0 else None
+    method = line.lubrication.replace(shot_ul=one.shot, every_nth=one.n, timer=timer)
+    running = line.duty.hours_per_day / 24 * line.duty.days_per_year / 365  # dust settles all the time
+    more = line.duty.dust_loss_per_s + 0.25 * found.fill.loss_rate_per_h / 3600 * running
+    fill = pinfilm.evaluate(line.replace({"duty.dust_loss_per_s": more}).replace(lubrication=method)).fill
+    assert fill.loss_rate_per_h == pytest.approx(1.25 * found.fill.loss_rate_per_h)
+    return fill.lowest_fill_reached >= line.fill.floor
+
+
 def enumerated(line: pinfilm.Line, grid: dict[str, list[Any]]) -> tuple[Counter[str], Candidate | None]:
     """Count the reasons and find the best by full enumeration."""
     reasons: Counter[str] = Counter()
@@ -93,11 +104,23 @@ def enumerated(line: pinfilm.Line, grid: dict[str, list[Any]]) -> tuple[Counter[
         reasons[reason] += 1
         if not reason:
             overflow = 1 - (1 - found.supply.dripped_share) / (line.lubrication.capture * found.fill.entered_share)
-            starts = 1 / (one.run + one.dwell) if one.dwell else 0.0
-            key = (round(found.fill.worst_wait_h, 6), round(max(0.0, overflow), 6), starts, one.n, one.shot, one.run)
+            starts = 60 / (one.run + one.dwell) if one.dwell else 0.0
+            running = one.run / (one.run + one.dwell) if one.dwell else 1.0
+            strokes = running / (one.n * found.kinematics.joint_time_s)
+            key = (
+                not keeps_floor_if_lost_quicker(line, one, found),
+                round(100 * max(0.0, overflow)),
+                starts > 1,
+                round(math.log2(strokes)),
+                one.n,
+                round(found.fill.worst_wait_h, 6),
+                starts,
+                one.shot,
+                one.run,
+            )
             kept.append((found.cost.total_per_year, key, one))
     least = min((cost for cost, _, _ in kept), default=math.nan)
-    near = sorted((key, one) for cost, key, one in kept if cost <= 1.01 * least)
+    near = sorted((key, one) for cost, key, one in kept if cost <= 1.02 * least)
     return reasons, near[0][1] if near else None
 
 
@@ -117,7 +140,7 @@ def test_full_enumeration_finds_the_same(price: float, floor: float) -> None:
     assert (chosen.shot_ul, chosen.every_nth, chosen.dwell_min or 0.0) == (best.shot, best.n, best.dwell)
     if best.dwell:
         assert chosen.run_min == best.run
-    assert found.alternatives[0].total_per_year <= one_place.alternatives[0].total_per_year * 1.01
+    assert found.alternatives[0].total_per_year <= one_place.alternatives[0].total_per_year * 1.02
 
 
 def test_the_recommended_line_evaluates_to_what_is_said_of_it() -> None:
@@ -135,10 +158,10 @@ def test_the_recommended_line_evaluates_to_what_is_said_of_it() -> None:
 
 
 def test_dear_oil_buys_the_least_of_it() -> None:
-    """With oil that costs more than everything else, the best set-up is one that uses least, within a per cent."""
+    """With oil that costs more than everything else, the best set-up is one that uses least, within two per cent."""
     found = pinfilm.recommend(OVEN.replace({"oil.price_per_l": 10000.0}), keep=1000, **GRID)
     least = min(alternative.applied_l_per_year for alternative in found.alternatives)
-    assert found.alternatives[0].applied_l_per_year == pytest.approx(least, rel=0.011)
+    assert found.alternatives[0].applied_l_per_year == pytest.approx(least, rel=0.021)
 
 
 def test_any_number_of_threads_gives_the_same() -> None:

@@ -1,5 +1,6 @@
 //! `pinfilm.statistics`: what a log of readings is worth, when its level changed, what a saving is sure of.
 
+use super::super::long::aside;
 use super::outcomes::classes::{CusumPath, LevelChanges};
 use super::outcomes::list;
 use super::prelude::*;
@@ -201,7 +202,7 @@ pub fn change_points<'py>(
         None => crate::quantity::default_of(row!(Own, least_segment)).map_or(0, |default| default as usize),
     };
     let readings = Series::read(&values, row!(Own, values), 3)?.values;
-    let found = py.detach(|| log::change::change_points(&readings, &[], cost, least))?;
+    let found = aside(py, move || log::change::change_points(&readings, &[], cost, least))?;
     LevelChanges::made([
         list(py, found.points.into_iter())?,
         list(py, found.levels.into_iter())?,

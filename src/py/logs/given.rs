@@ -1,8 +1,11 @@
 //! What Python gives a log: columns, dates, settings by name; and how stubs name what it gets back.
 
-use crate::log::evidence::LogRow;
+use super::current_log::CurrentLog;
+use crate::error::Result;
+use crate::log::evidence::{CurrentLog as Core, LogRow};
 use crate::py::border::to_tree;
-use crate::py::nouns;
+use crate::py::long::aside;
+use crate::py::nouns::{self, classes};
 use crate::quantity::{Field, Noun, Place, Row, Value};
 use numpy::PyReadonlyArray1;
 use pyo3::prelude::*;
@@ -18,6 +21,16 @@ impl<'a, 'py> FromPyObject<'a, 'py> for Anything<'py> {
     fn extract(object: Borrowed<'a, 'py, PyAny>) -> PyResult<Self> {
         Ok(Anything(object.to_owned()))
     }
+}
+
+/// What `of` reads in a log beside its line; a log of years takes seconds, so others have Python and Ctrl-C ends the wait.
+pub fn read<T: Send + 'static>(
+    log: &Bound<'_, CurrentLog>,
+    line: Option<Py<classes::Line>>,
+    of: impl FnOnce(&Core, Option<&crate::line::Line>) -> Result<T> + Send + 'static,
+) -> PyResult<T> {
+    let (py, log) = (log.py(), log.clone().unbind());
+    aside(py, move || of(&log.get().0, line.as_ref().map(|line| &line.get().0)))
 }
 
 /// An object whose Python type says less than this hint.

@@ -3,10 +3,11 @@
 use super::current_log::CurrentLog;
 use super::given::{Anything, date};
 use crate::error::{Code, Error};
-use crate::line::Line;
 use crate::log::evidence::{AT_ONCE, CurrentLog as Core, watch_many as core_watch_many};
+use crate::py::long::aside;
 use crate::py::nouns::classes;
 use pyo3::prelude::*;
+use std::sync::Arc;
 
 /// Watch many logs in parallel; one that fails stops no other.
 ///
@@ -55,14 +56,21 @@ pub fn watch_many<'py>(
         .num_threads(threads.unwrap_or(0))
         .build()
         .map_err(|error| Error::new(Code::OutOfRange, "threads", format!("threads cannot be started: {error}")))?;
+    let pool = Arc::new(pool);
     let mut found = Vec::with_capacity(logs.len());
     let at_once = AT_ONCE * pool.current_num_threads();
     for first in (0..logs.len()).step_by(at_once) {
         let chunk = first..logs.len().min(first + at_once);
-        let views: Vec<&Core> = logs[chunk.clone()].iter().map(|log| &log.get().0).collect();
-        let beside: Vec<Option<&Line>> =
-            chunk.map(|at| lines.get(at).and_then(|line| line.as_ref()).map(|line| &line.get().0)).collect();
-        for report in py.detach(|| pool.install(|| core_watch_many(&views, &until, from.as_deref(), &beside))) {
+        let group: Vec<Py<CurrentLog>> = logs[chunk.clone()].iter().map(|log| log.clone_ref(py)).collect();
+        let beside: Vec<Option<Py<classes::Line>>> =
+            chunk.map(|at| lines.get(at).and_then(|line| line.as_ref()).map(|line| line.clone_ref(py))).collect();
+        let (pool, until, from) = (Arc::clone(&pool), until.clone(), from.clone());
+        let reports = aside(py, move || {
+            let views: Vec<&Core> = group.iter().map(|log| &log.get().0).collect();
+            let beside: Vec<_> = beside.iter().map(|line| line.as_ref().map(|line| &line.get().0)).collect();
+            Ok(pool.install(|| core_watch_many(&views, &until, from.as_deref(), &beside)))
+        });
+        for report in reports? {
             found.push(match report {
                 Ok(report) => Py::new(py, classes::WatchReport(report))?.into_bound(py).into_any(),
                 Err(error) => PyErr::from(error).into_value(py).into_bound(py).into_any(),

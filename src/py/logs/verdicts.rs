@@ -1,7 +1,7 @@
 //! What a log says: cleaning, means, changes, before and after, savings, a watch; and whether the reservoir agrees.
 
 use super::current_log::CurrentLog;
-use super::given::{Anything, Arrays, date, number, settings as settings_of};
+use super::given::{Anything, Arrays, date, number, read, settings as settings_of};
 use crate::log::evidence::{ChangeOf, Means, OilCheck, Proof, oil_use as core_oil_use};
 use crate::py::border::Given;
 use crate::py::nouns::classes;
@@ -28,18 +28,19 @@ impl CurrentLog {
     /// InputError
     ///     For a log without readings, mostly below zero, or far from rated (milliamperes, per cent of rated: `UnitError`).
     #[pyo3(signature = (*, line = None))]
-    fn cleaning(&self, py: Python<'_>, line: Option<&classes::Line>) -> PyResult<classes::Cleaning> {
-        Ok(classes::Cleaning(py.detach(|| self.0.cleaning(line.map(|line| &line.0)))?))
+    fn cleaning(slf: &Bound<'_, Self>, line: Option<Py<classes::Line>>) -> PyResult<classes::Cleaning> {
+        Ok(classes::Cleaning(read(slf, line, |log, line| log.cleaning(line))?))
     }
 
     /// The clean means as a dict of NumPy arrays: time (UTC), the reading, covariates, rows in each mean.
     #[pyo3(signature = (*, line = None))]
-    fn means<'py>(&self, py: Python<'py>, line: Option<&classes::Line>) -> PyResult<Arrays<'py>> {
-        let Means { times, readings, covariates, rows } = py.detach(|| self.0.means(line.map(|line| &line.0)))?;
+    fn means<'py>(slf: &Bound<'py, Self>, line: Option<Py<classes::Line>>) -> PyResult<Arrays<'py>> {
+        let py = slf.py();
+        let Means { times, readings, covariates, rows } = read(slf, line, |log, line| log.means(line))?;
         let found = PyDict::new(py);
         let times = PyArray1::from_vec(py, times);
         found.set_item("time", times.call_method1("view", ("datetime64[ns]",))?)?;
-        found.set_item(self.0.logged.as_str(), PyArray1::from_vec(py, readings))?;
+        found.set_item(slf.get().0.logged.as_str(), PyArray1::from_vec(py, readings))?;
         for (name, values) in covariates {
             found.set_item(name, PyArray1::from_vec(py, values))?;
         }
@@ -70,16 +71,15 @@ impl CurrentLog {
     ///     For a log shorter than two segments, in pieces, or that never changes.
     #[pyo3(signature = (*, line = None, change_of = None, least_segment = None))]
     fn change_points(
-        &self,
-        py: Python<'_>,
-        line: Option<&classes::Line>,
+        slf: &Bound<'_, Self>,
+        line: Option<Py<classes::Line>>,
         change_of: Option<&str>,
         least_segment: Option<i64>,
     ) -> PyResult<classes::ChangePoints> {
         let place = Place::root("change_of");
         let of =
             change_of.map(|word| ChangeOf::read(&Value::Text(word.into()).into(), &place, &Row::BLANK)).transpose()?;
-        let found = py.detach(|| self.0.change_points(line.map(|line| &line.0), of, least_segment))?;
+        let found = read(slf, line, move |log, line| log.change_points(line, of, least_segment))?;
         Ok(classes::ChangePoints(found))
     }
 
@@ -106,14 +106,13 @@ impl CurrentLog {
     ///     For a date outside the log, fewer means than the model needs, a log in pieces or that never changes.
     #[pyo3(signature = (changed, /, *, line = None, **settings: "object"))]
     fn before_after(
-        &self,
-        py: Python<'_>,
+        slf: &Bound<'_, Self>,
         changed: Anything<'_>,
-        line: Option<&classes::Line>,
+        line: Option<Py<classes::Line>>,
         settings: Option<&Bound<'_, PyDict>>,
     ) -> PyResult<classes::BeforeAfter> {
-        let (changed, proof) = (date(py, &changed, "changed")?, settings_of::<Proof>(settings)?);
-        let found = py.detach(|| self.0.before_after(&changed, line.map(|line| &line.0), &proof))?;
+        let (changed, proof) = (date(slf.py(), &changed, "changed")?, settings_of::<Proof>(settings)?);
+        let found = read(slf, line, move |log, line| log.before_after(&changed, line, &proof))?;
         Ok(classes::BeforeAfter(found))
     }
 
@@ -140,18 +139,17 @@ impl CurrentLog {
     ///     As `before_after`; also for a log of current without a line.
     #[pyo3(signature = (changed, /, *, line = None, energy_price_per_kwh = None, **settings: "object"))]
     fn savings(
-        &self,
-        py: Python<'_>,
+        slf: &Bound<'_, Self>,
         changed: Anything<'_>,
-        line: Option<&classes::Line>,
+        line: Option<Py<classes::Line>>,
         energy_price_per_kwh: Option<Given<'_, f64>>,
         settings: Option<&Bound<'_, PyDict>>,
     ) -> PyResult<classes::AvoidedUse> {
-        let (changed, proof) = (date(py, &changed, "changed")?, settings_of::<Proof>(settings)?);
+        let (changed, proof) = (date(slf.py(), &changed, "changed")?, settings_of::<Proof>(settings)?);
         let price = energy_price_per_kwh
             .map(|given| number::<crate::economics::Costs>("energy_price_per_kwh", &given.0))
             .transpose()?;
-        let found = py.detach(|| self.0.savings(&changed, line.map(|line| &line.0), price, &proof))?;
+        let found = read(slf, line, move |log, line| log.savings(&changed, line, price, &proof))?;
         Ok(classes::AvoidedUse(found))
     }
 
@@ -176,15 +174,15 @@ impl CurrentLog {
     ///     For a quiet period that is too short, or whose means resemble each other too much to watch by.
     #[pyo3(signature = (quiet_until, /, *, quiet_from = None, line = None))]
     fn watch(
-        &self,
-        py: Python<'_>,
+        slf: &Bound<'_, Self>,
         quiet_until: Anything<'_>,
         quiet_from: Option<Anything<'_>>,
-        line: Option<&classes::Line>,
+        line: Option<Py<classes::Line>>,
     ) -> PyResult<classes::WatchReport> {
+        let py = slf.py();
         let until = date(py, &quiet_until, "quiet_until")?;
         let from = quiet_from.map(|from| date(py, &from, "quiet_from")).transpose()?;
-        let found = py.detach(|| self.0.watch(&until, from.as_deref(), line.map(|line| &line.0)))?;
+        let found = read(slf, line, move |log, line| log.watch(&until, from.as_deref(), line))?;
         Ok(classes::WatchReport(found))
     }
 }

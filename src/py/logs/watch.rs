@@ -1,7 +1,7 @@
 //! A watch that takes one reading at a time.
 
 use super::current_log::CurrentLog;
-use super::given::{Anything, date, settings};
+use super::given::{Anything, date, read, settings};
 use crate::error::{Code, Error};
 use crate::log::evidence::{COVARIATES, LogRow, LogWatch as CoreWatch, LoggedAs, Zone};
 use crate::py::nouns::classes;
@@ -29,8 +29,8 @@ impl LogWatch {
     /// Learn what the line should draw from all of a log, a quiet period of 30 means or more.
     #[staticmethod]
     #[pyo3(signature = (quiet, /, *, line = None))]
-    fn learn(py: Python<'_>, quiet: &CurrentLog, line: Option<&classes::Line>) -> PyResult<Self> {
-        Ok(LogWatch(py.detach(|| CoreWatch::learn(&quiet.0, line.map(|line| &line.0)))?))
+    fn learn(quiet: &Bound<'_, CurrentLog>, line: Option<Py<classes::Line>>) -> PyResult<Self> {
+        Ok(LogWatch(read(quiet, line, CoreWatch::learn)?))
     }
 
     /// Take one reading, later than the last, in the unit that the watch was learnt in.

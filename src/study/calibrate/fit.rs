@@ -30,6 +30,8 @@ pub struct Fit {
     pub rises: Vec<[f64; 2]>,
     /// Starts from which the search found this peak, and starts that were tried.
     pub agreeing_starts: (usize, usize),
+    /// Whether the search came to rest at the peak; on an edge of the misfit it does not, and no bell curve fits it.
+    pub settled: bool,
     /// Lower Cholesky factor of the covariance.
     lower: Array2<f64>,
 }
@@ -37,7 +39,7 @@ pub struct Fit {
 impl Fit {
     /// Whether errors taken from the curvature may be trusted; if not, run an [`super::Ensemble`].
     pub fn is_bell_shaped(&self) -> bool {
-        is_bell(&self.rises)
+        self.settled && is_bell(&self.rises)
     }
 
     /// Interval of parameter `i` on its scale that holds it with probability `probability`, if bell-shaped.
@@ -65,14 +67,16 @@ pub fn calibrate(problem: &Problem<'_>, seed: u64, progress: &mut Progress<'_>) 
     let starts = std::iter::once(guesses).chain((0..STARTS).map(|row| problem.guess(row, seed)));
     let (mut found, mut refused) = (Vec::new(), None);
     for (tried, start) in starts.enumerate() {
-        match descend(problem, start) {
+        let mut word = |done| report(progress, done, STARTS as usize + 1);
+        match descend(problem, start, &mut || word(tried)) {
             Ok(peak) => found.push(peak),
+            Err(why) if why.code == Code::Stopped => return Err(why),
             Err(why) => refused = refused.or(Some(why)),
         }
-        report(progress, tried + 1, STARTS as usize + 1)?;
+        word(tried + 1)?;
     }
     let lowest = found.iter().map(|peak| peak.misfit).fold(f64::INFINITY, f64::min);
-    let agreeing = found.iter().filter(|peak| peak.misfit - lowest <= 1e-6 * (1.0 + lowest)).count();
+    let agreeing = found.iter().filter(|peak| peak.settled && peak.misfit - lowest <= 1e-6 * (1.0 + lowest)).count();
     // of equals the first: the search from the guesses
     let Some(best) = found.into_iter().find(|peak| peak.misfit - lowest <= 1e-9 * (1.0 + lowest)) else {
         return Err(refused.unwrap_or_else(not_settled));
@@ -90,6 +94,7 @@ pub fn calibrate(problem: &Problem<'_>, seed: u64, progress: &mut Progress<'_>) 
         misfit: best.misfit,
         directions,
         agreeing_starts: (agreeing, STARTS as usize + 1),
+        settled: best.settled,
     })
 }
 

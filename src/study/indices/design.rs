@@ -74,6 +74,25 @@ impl Design {
         }
     }
 
+    /// The row to compute at place `place` of a run: rows of the same base row follow one another, and all but two of them
+    /// share all but one group with the row of A, so that what only hangs on the others need not be computed anew.
+    pub fn in_turn(&self, place: usize) -> usize {
+        let blocks = self.groups.len() + 2;
+        let block = match place % blocks {
+            0 => 1, // B, then A, then A with one group of B at a time
+            1 => 0,
+            other => other,
+        };
+        block * self.n + place / blocks
+    }
+
+    /// What was computed in turn, in the order of the rows.
+    pub fn in_order<T>(&self, in_turn: Vec<T>) -> Vec<T> {
+        let mut rows: Vec<Option<T>> = (0..in_turn.len()).map(|_| None).collect();
+        in_turn.into_iter().enumerate().for_each(|(place, found)| rows[self.in_turn(place)] = Some(found));
+        rows.into_iter().flatten().collect()
+    }
+
     /// Scratch for [`Design::row`]: words and units.
     pub fn scratch(&self) -> (Vec<u32>, Vec<f64>) {
         (vec![0; 2 * self.inputs()], vec![0.0; self.inputs()])
@@ -98,6 +117,14 @@ mod tests {
             assert_eq!(first, [b[0], a[1], b[2]]);
             assert_eq!(second, [a[0], b[1], a[2]]);
         }
+    }
+
+    #[test]
+    fn every_row_has_its_turn() {
+        let design = Design::new(8, 3, None).unwrap();
+        let turns: Vec<usize> = (0..design.rows()).map(|place| design.in_turn(place)).collect();
+        assert_eq!(turns[..6], [8, 0, 16, 24, 32, 9]);
+        assert!(design.in_order(turns).into_iter().eq(0..design.rows()));
     }
 
     #[test]

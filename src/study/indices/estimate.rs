@@ -80,11 +80,11 @@ pub fn sensitivity(
     progress: &mut Progress<'_>,
     outcome: impl Fn(&[f64]) -> f64 + Sync,
 ) -> Result<Option<Indices>> {
-    let of_row = |(words, units): &mut (Vec<u32>, Vec<f64>), row| {
-        design.row(row, words, units);
+    let of_row = |(words, units): &mut (Vec<u32>, Vec<f64>), place| {
+        design.row(design.in_turn(place), words, units);
         outcome(units)
     };
-    let outcomes = in_parallel(design.rows(), progress, || design.scratch(), of_row)?;
+    let outcomes = design.in_order(in_parallel(design.rows(), progress, || design.scratch(), of_row)?);
     Indices::of(design, &outcomes)
 }
 

@@ -75,11 +75,12 @@ pub fn what_matters(
     for shift in 0..NETS as u64 {
         let design = Design::grouped(each, groups.clone(), Some(seed.wrapping_add(shift)))?;
         let scratch = || (design.scratch(), uncertain.scratch());
-        let of_row = |((words, units), lines): &mut ((Vec<u32>, Vec<f64>), _), row| {
-            design.row(row, words, units);
+        let of_row = |((words, units), lines): &mut ((Vec<u32>, Vec<f64>), _), place| {
+            design.row(design.in_turn(place), words, units);
             uncertain.at(&plans, units, lines).map(|outcome| read(&outcome))
         };
         let found = in_parallel(design.rows(), &mut |part, _| progress(done + part, all), scratch, of_row)?;
+        let found = design.in_order(found);
         done += design.rows();
         let blocks = groups.len() + 2;
         let failed: Vec<bool> = (0..each).map(|i| (0..blocks).any(|b| found[b * each + i].is_err())).collect();

@@ -9,6 +9,8 @@ use crate::quantity::{Datum, Row, steps, unit};
 pub struct Outputs {
     paths: Vec<String>,
     rows: Vec<&'static Row>,
+    /// Whether an output without a number never comes, as a payback does.
+    endless: Vec<bool>,
 }
 
 /// Groups of a result that repeat the survey, or are words for people.
@@ -48,18 +50,23 @@ impl Outputs {
             if let Some(outcome) = outcome {
                 paths.iter().try_for_each(|path| is_single(outcome, path))?;
             }
-            return Ok(Outputs { paths: paths.to_vec(), rows });
+            return Ok(Outputs::with(paths.to_vec(), rows));
         }
-        let Some(outcome) = outcome else { return Ok(Outputs { paths: Vec::new(), rows: Vec::new() }) };
+        let Some(outcome) = outcome else { return Ok(Outputs::with(Vec::new(), Vec::new())) };
         let is_number = |path: &str, row: &Row| {
             let below = path.strip_prefix("now.").or_else(|| path.strip_prefix("proposed.")).unwrap_or(path);
             *row.unit != unit::WORD
                 && !ASIDE.iter().any(|group| below.starts_with(group))
                 && matches!(outcome.get(&steps(path)), Some(Datum::Number(_) | Datum::Whole(_) | Datum::Nothing))
         };
-        let found = subject.output_rows().into_iter().filter(|(path, row)| is_number(path, row));
-        let (paths, rows) = found.unzip();
-        Ok(Outputs { paths, rows })
+        let found = subject.output_rows().iter().filter(|(path, row)| is_number(path, row));
+        let (paths, rows) = found.map(|(path, row)| (path.clone(), *row)).unzip();
+        Ok(Outputs::with(paths, rows))
+    }
+
+    fn with(paths: Vec<String>, rows: Vec<&'static Row>) -> Outputs {
+        let endless = rows.iter().map(|row| never_comes(row)).collect();
+        Outputs { paths, rows, endless }
     }
 
     /// Refuses outputs that are words.
@@ -112,18 +119,27 @@ impl Outputs {
 
     /// The numbers of `outcome`: NaN where it has none, +∞ for a payback that never comes.
     pub(super) fn read(&self, readers: &[Vec<&str>], outcome: &Outcome) -> Box<[f64]> {
-        let each = readers.iter().zip(&self.rows);
-        each.map(|(steps, row)| number_of(outcome.get(steps).unwrap_or(Datum::Nothing), row)).collect()
+        let each = readers.iter().zip(&self.endless);
+        each.map(|(steps, endless)| number(outcome.get(steps).unwrap_or(Datum::Nothing), || *endless)).collect()
     }
 }
 
 /// A value as a number; a payback without a number never comes.
 pub(super) fn number_of(datum: Datum<'_>, row: &Row) -> f64 {
+    number(datum, || never_comes(row))
+}
+
+fn number(datum: Datum<'_>, endless: impl Fn() -> bool) -> f64 {
     match datum {
+        Datum::Number(number) => number,
         Datum::Flag(flag) => f64::from(u8::from(flag)),
-        Datum::Nothing if row.name.contains("payback") => f64::INFINITY,
+        Datum::Nothing if endless() => f64::INFINITY,
         other => other.number().unwrap_or(f64::NAN),
     }
+}
+
+fn never_comes(row: &Row) -> bool {
+    row.name.contains("payback")
 }
 
 /// Refuses a list or a group.

@@ -1,7 +1,7 @@
 //! Draws of a line or a pair: how far every number of the result spreads, and how sure the drawing is of that.
 
 use super::super::draws::Generator;
-use super::super::progress::{Progress, in_parallel};
+use super::super::progress::{Progress, by_chunks};
 use super::super::spread::{Estimate, NETS, quantile_over_nets, share_over_nets};
 use super::outputs::Outputs;
 use super::subject::code_of;
@@ -78,12 +78,22 @@ pub fn sample(
         let outcome = uncertain.drawn(&plans[row / each], (row % each) as u32, scratch);
         (uncertain.values_of(scratch), outcome.map(|outcome| outputs.read(&readers, &outcome)))
     };
-    let rows = in_parallel(settings.n, progress, || uncertain.scratch(), of_row)?;
-    let inputs = (0..uncertain.names().len()).map(|i| rows.iter().map(|(values, _)| values[i]).collect()).collect();
-    let number = |row: &Result<Box<[f64]>>, i: usize| row.as_ref().map_or(f64::NAN, |numbers| numbers[i]);
-    let columns = (0..outputs.len()).map(|i| rows.iter().map(|(_, row)| number(row, i)).collect()).collect();
-    let computed: Vec<bool> = rows.iter().map(|(_, row)| row.is_ok()).collect();
-    let failures = failures(rows.iter().map(|(_, row)| row.as_ref().err()));
+    let column = || Vec::with_capacity(settings.n);
+    let mut inputs: Vec<Vec<f64>> = uncertain.names().iter().map(|_| column()).collect();
+    let mut columns: Vec<Vec<f64>> = outputs.paths().iter().map(|_| column()).collect();
+    let (mut computed, mut failures) = (Vec::with_capacity(settings.n), Failures::default());
+    let take = |rows: &mut Vec<(Box<[f64]>, Result<Box<[f64]>>)>| {
+        let number = |row: &Result<Box<[f64]>>, i: usize| row.as_ref().map_or(f64::NAN, |numbers| numbers[i]);
+        inputs.iter_mut().enumerate().for_each(|(i, column)| column.extend(rows.iter().map(|(values, _)| values[i])));
+        columns
+            .iter_mut()
+            .enumerate()
+            .for_each(|(i, column)| column.extend(rows.iter().map(|(_, row)| number(row, i))));
+        computed.extend(rows.iter().map(|(_, row)| row.is_ok()));
+        rows.iter().for_each(|(_, row)| failures.add(row.as_ref().err()));
+    };
+    by_chunks(settings.n, progress, || uncertain.scratch(), of_row, take)?;
+    let failures = failures.most_frequent_first();
     if let (false, Some(why)) = (computed.contains(&true), failures.first()) {
         let message = format!("not one of {} draws could be computed; the first: {}", settings.n, why.message);
         return Err(Error::new(Code::BeyondModel, "uncertain", message));
@@ -169,19 +179,37 @@ pub(super) fn fits(rows: usize, columns: usize, field: &str, change: &str) -> Re
     Err(Error::new(Code::OutOfRange, field, message).number(rows as f64).limit(limit))
 }
 
-/// Failures by code, most frequent first, of the errors of all rows.
-pub(super) fn failures<'a>(errors: impl Iterator<Item = Option<&'a Error>>) -> Vec<Failure> {
-    let mut found: Vec<Failure> = Vec::new();
-    for (row, error) in errors.enumerate() {
-        let Some(error) = error else { continue };
+/// Counts failures by code as the rows come.
+#[derive(Default)]
+pub(super) struct Failures {
+    found: Vec<Failure>,
+    rows: usize,
+}
+
+impl Failures {
+    /// Counts the next row, with its error if it has one.
+    pub(super) fn add(&mut self, error: Option<&Error>) {
+        let row = self.rows;
+        self.rows += 1;
+        let Some(error) = error else { return };
         let code = code_of(error);
-        match found.iter_mut().find(|failure| failure.code == code) {
+        match self.found.iter_mut().find(|failure| failure.code == code) {
             Some(failure) => failure.count += 1,
-            None => found.push(Failure { code, count: 1, row, message: error.message.clone() }),
+            None => self.found.push(Failure { code, count: 1, row, message: error.message.clone() }),
         }
     }
-    found.sort_by(|a, b| b.count.cmp(&a.count).then(a.row.cmp(&b.row)));
-    found
+
+    pub(super) fn most_frequent_first(mut self) -> Vec<Failure> {
+        self.found.sort_by(|a, b| b.count.cmp(&a.count).then(a.row.cmp(&b.row)));
+        self.found
+    }
+}
+
+/// Failures by code, most frequent first, of the errors of all rows.
+pub(super) fn failures<'a>(errors: impl Iterator<Item = Option<&'a Error>>) -> Vec<Failure> {
+    let mut failures = Failures::default();
+    errors.for_each(|error| failures.add(error));
+    failures.most_frequent_first()
 }
 
 #[cfg(test)]

@@ -3,7 +3,7 @@
 use super::super::compare::{Comparison, compare_in_brief};
 use crate::error::{Error, Result};
 use crate::line::{Evaluation, Line, evaluate_in_brief};
-use crate::quantity::{Datum, Field, Noun, Put, Row, no_such_path, row_of};
+use crate::quantity::{Datum, Field, Noun, Put, Row, no_such_path, row_of, rows_of};
 
 /// Which line of a pair; a single line is `Now`.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -114,13 +114,8 @@ impl Subject {
     }
 
     /// All rows of its result, with their paths.
-    pub fn output_rows(&self) -> Vec<(String, &'static Row)> {
-        let mut rows = Vec::new();
-        match self {
-            Subject::Line(_) => Evaluation::register(String::new(), &Row::BLANK, &mut rows),
-            Subject::Pair(..) => Comparison::register(String::new(), &Row::BLANK, &mut rows),
-        }
-        rows
+    pub fn output_rows(&self) -> &'static [(String, &'static Row)] {
+        if self.is_pair() { rows_of::<Comparison>() } else { rows_of::<Evaluation>() }
     }
 }
 

@@ -1,12 +1,12 @@
 //! A grid of inputs: every combination of the values named, evaluated.
 
-use super::super::progress::{Progress, in_parallel};
+use super::super::progress::{Progress, by_chunks};
 use super::outputs::{Outputs, number_of};
 use super::sample::fits;
 use super::subject::{Outcome, Side, Subject};
 use crate::error::{Code, Error, Result};
 use crate::line::Line;
-use crate::quantity::{Datum, Field, Noun, Put, Tree, Value, no_such_path, registered, steps, unit};
+use crate::quantity::{Datum, Noun, Put, Tree, Value, no_such_path, registered, rows_of, steps, unit};
 
 /// One value on an axis: a number, a word, yes or no, nothing, or a whole group such as an oil.
 pub type Cell = Tree;
@@ -82,28 +82,36 @@ pub fn sweep(
     };
     let of_row =
         |here: &mut Option<(usize, Subject)>, row: usize| grid.outcome(row, here).map(|outcome| read(&outcome));
-    let mut found = in_parallel(rows, progress, || None, of_row)?;
-    let columns =
-        (0..outputs.len()).map(|i| if is_word[i] { words(&mut found, i) } else { numbers(&found, i) }).collect();
-    let errors = found.into_iter().map(std::result::Result::err).collect();
+    let empty = |word: &bool| if *word { Column::Words(Vec::new()) } else { Column::Numbers(Vec::new()) };
+    let mut columns: Vec<Column> = is_word.iter().map(empty).collect();
+    let mut errors = Vec::with_capacity(rows);
+    let take = |found: &mut Vec<Result<Box<[Read]>>>| {
+        columns.iter_mut().enumerate().for_each(|(i, column)| column.extend(found, i));
+        errors.extend(found.drain(..).map(std::result::Result::err));
+    };
+    by_chunks(rows, progress, || None, of_row, take)?;
     drop(readers);
     Ok(Sweep { axes, outputs, columns, errors })
 }
 
-fn numbers(found: &[Result<Box<[Read]>>], i: usize) -> Column {
-    let number = |row: &Result<Box<[Read]>>| match row.as_ref().map(|read| &read[i]) {
-        Ok(Read::Number(number)) => *number,
-        _ => f64::NAN,
-    };
-    Column::Numbers(found.iter().map(number).collect())
-}
-
-fn words(found: &mut [Result<Box<[Read]>>], i: usize) -> Column {
-    let word = |row: &mut Result<Box<[Read]>>| match row.as_mut().map(|read| &mut read[i]) {
-        Ok(Read::Word(word)) => std::mem::take(word),
-        _ => String::new(),
-    };
-    Column::Words(found.iter_mut().map(word).collect())
+impl Column {
+    /// Takes output `i` of some more rows.
+    fn extend(&mut self, found: &mut [Result<Box<[Read]>>], i: usize) {
+        match self {
+            Column::Numbers(numbers) => {
+                numbers.extend(found.iter().map(|row| match row.as_ref().map(|read| &read[i]) {
+                    Ok(Read::Number(number)) => *number,
+                    _ => f64::NAN,
+                }))
+            }
+            Column::Words(words) => {
+                words.extend(found.iter_mut().map(|row| match row.as_mut().map(|read| &mut read[i]) {
+                    Ok(Read::Word(word)) => std::mem::take(word),
+                    _ => String::new(),
+                }))
+            }
+        }
+    }
 }
 
 impl Sweep {
@@ -218,8 +226,7 @@ fn sides_of<'a>(subject: &Subject, name: &'a str) -> Result<(Vec<Side>, &'a str)
     let only = |side: Side| name.strip_prefix(side.as_str()).and_then(|rest| rest.strip_prefix('.'));
     let asked = [Side::Now, Side::Proposed].into_iter().find_map(|side| only(side).map(|path| (vec![side], path)));
     let (sides, path) = asked.filter(|_| subject.is_pair()).unwrap_or_else(|| (subject.sides().to_vec(), name));
-    let mut rows = Vec::new();
-    Line::register(String::new(), &crate::quantity::Row::BLANK, &mut rows);
+    let rows = rows_of::<Line>();
     let wanted = registered(path);
     let group = format!("{wanted}.");
     if rows.iter().any(|(known, _)| *known == wanted || known.starts_with(&group)) || wanted == "lubrication.method" {
@@ -262,6 +269,7 @@ fn replaced(subject: &Subject, (sides, path): &(Vec<Side>, &str), value: &Tree) 
 mod tests {
     use super::*;
     use crate::line::evaluate;
+    use crate::quantity::Field;
     use crate::study::unwatched;
 
     fn oven() -> Line {

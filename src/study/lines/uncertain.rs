@@ -22,6 +22,8 @@ pub enum Doubt {
 struct Target {
     side: Side,
     path: String,
+    /// The path, taken apart once.
+    steps: Vec<String>,
     input: usize,
 }
 
@@ -34,6 +36,8 @@ pub struct Uncertain {
     /// Distributions of each input on the side as it is, and as proposed.
     sides: [Vec<Distribution>; 2],
     targets: Vec<Target>,
+    /// The side that each input is told by.
+    told: Vec<Side>,
     correlation: Option<Correlation>,
 }
 
@@ -64,6 +68,7 @@ impl Uncertain {
             rows: Vec::new(),
             sides: [Vec::new(), Vec::new()],
             targets: Vec::new(),
+            told: Vec::new(),
             correlation: None,
             subject,
         };
@@ -79,13 +84,15 @@ impl Uncertain {
                 d.check_within(&shown, row.unit.label, row.allowed.low, row.allowed.high)?;
                 all.try_out(side, path, row, d.quantile(0.5), matches!(d, Distribution::Constant(_)))?;
                 of[side as usize] = d;
-                all.targets.push(Target { side, path: path.to_string(), input });
+                let steps = steps(path).into_iter().map(String::from).collect();
+                all.targets.push(Target { side, path: path.to_string(), steps, input });
             }
             // a side that does not have it is drawn like the other
             if sides.len() == 1 {
                 of = [of[sides[0] as usize]; 2];
             }
             all.names.push(name.clone());
+            all.told.push(sides[0]);
             all.rows.push(row);
             all.sides[0].push(of[0]);
             all.sides[1].push(of[1]);
@@ -126,7 +133,7 @@ impl Uncertain {
 
     /// The side that input `i` is told by: the one that has it, of two the line as it is.
     pub fn side_of(&self, i: usize) -> Side {
-        self.targets.iter().find(|target| target.input == i).map_or(Side::Now, |target| target.side)
+        self.told[i]
     }
 
     /// The line or pair it is about.
@@ -185,13 +192,13 @@ impl Uncertain {
     fn write(&self, scratch: &mut Scratch) {
         for target in &self.targets {
             let value = scratch.values[target.side as usize][target.input];
-            put(&mut scratch.subject, target.side, &target.path, value);
+            put(&mut scratch.subject, target, value);
         }
     }
 
     /// The values that were drawn last, as the side that has them sees them.
     pub(super) fn values_of(&self, scratch: &Scratch) -> Box<[f64]> {
-        (0..self.names.len()).map(|i| scratch.values[self.side_of(i) as usize][i]).collect()
+        self.told.iter().enumerate().map(|(i, side)| scratch.values[*side as usize][i]).collect()
     }
 
     /// The sides that a name is about, and its path below them.
@@ -283,13 +290,10 @@ impl Uncertain {
     }
 }
 
-fn put(subject: &mut Subject, side: Side, path: &str, value: f64) {
+fn put(subject: &mut Subject, target: &Target, value: f64) {
     // paths are short: no heap for their steps
     let mut steps = [""; 8];
-    let mut count = 0;
-    for step in path.split('.').take(8) {
-        steps[count] = step;
-        count += 1;
-    }
-    subject.put(side, &steps[..count], Datum::Number(value)); // tried out when the path was named
+    let count = target.steps.len().min(steps.len());
+    steps.iter_mut().zip(&target.steps).for_each(|(step, own)| *step = own);
+    subject.put(target.side, &steps[..count], Datum::Number(value)); // tried out when the path was named
 }

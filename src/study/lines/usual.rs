@@ -8,7 +8,7 @@ use super::uncertain::{Doubt, Uncertain};
 use crate::circuit::Circuit;
 use crate::error::Result;
 use crate::line::Line;
-use crate::quantity::{Datum, Field, Noun, Row, default_of, steps};
+use crate::quantity::{Datum, Field, Noun, Row, default_of, rows_of, steps};
 
 /// Friction and wear of a surface go together. Closure of our own.
 const TOGETHER: [(&str, &str, f64); 2] = [
@@ -68,11 +68,9 @@ pub fn default_correlation(names: &[&str]) -> Vec<(usize, usize, f64)> {
 
 /// What the register thinks of the inputs of one line, whether they enter or not.
 fn of_line(line: &Line) -> Vec<(String, Distribution)> {
-    let mut rows = Vec::new();
-    Line::register(String::new(), &Row::BLANK, &mut rows);
     let mut found: Vec<(String, Distribution)> = Vec::new();
-    for (path, row) in rows {
-        for path in places(&line.circuit, &path) {
+    for (path, row) in rows_of::<Line>() {
+        for path in places(&line.circuit, path) {
             // a path that several methods or sections share is listed once for each
             if found.iter().any(|(known, _)| *known == path) {
                 continue;

@@ -3,10 +3,11 @@
 use super::choices::Limits;
 use super::rank::Standing;
 use super::reason::{Reason, Refusal};
-use super::sieve::{Shots, Sieved};
+use super::sieve::{QUICKER, Shots, Sieved};
 use super::station::{Setting, Station, at_fault, set};
 use crate::error::Result;
 use crate::line::{Evaluation, Line, evaluate_in_brief};
+use crate::lubrication::Lubrication;
 use crate::quantity::unit::{H, MIN, MPA_S, UL};
 
 /// What became of a candidate.
@@ -71,13 +72,19 @@ pub(super) fn judge(
         return Ok(Verdict::Refused(refusal));
     }
     let timed = sifted.is_some() && setting.dwell_min > 0.0;
+    // without a timer the fill of a joint falls at most as the loss rises
+    let margin = || found.fill.lowest_fill_reached >= QUICKER * at.line.fill.floor;
+    let running = if timed { shots.run / (shots.run + shots.dwell) } else { 1.0 };
+    let shoots = matches!(at.line.lubrication, Lubrication::Synchronised(_));
     Ok(Verdict::Keeps(Box::new(Figures {
         standing: Standing {
             cost: found.cost.total_per_year,
-            worst_wait_h: found.fill.worst_wait_h,
+            has_margin: sifted.map_or_else(margin, |sifted| sifted.has_margin),
             overflow,
             starts: if timed { (shots.run + shots.dwell).recip() } else { 0.0 },
+            strokes: if shoots { running / (setting.every_nth as f64 * at.joint_time()?) } else { 0.0 },
             every: setting.every_nth,
+            worst_wait_h: found.fill.worst_wait_h,
             shot: setting.shot_ul,
             run: setting.run_min,
             dwell: setting.dwell_min,

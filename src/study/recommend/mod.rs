@@ -4,7 +4,7 @@
 //! exact cheap tests first (does the counter meet every joint, is the injector quick enough, is the timer locked, does
 //! a joint wait too long, does its fill keep the floor, does oil spill over), and what passes them through `evaluate`.
 //! A set-up that fails keeps its first reason and how far it missed; those that keep every limit are ranked by the cost
-//! of a year. Nothing here is a formula: the tests call the rooms that `evaluate` calls.
+//! of a year, and among the cheapest by what a fitter would rather set up. Nothing here is a formula: the tests call the rooms that `evaluate` calls.
 
 mod choices; // what the user offers, checked
 mod grid; // all combinations, without writing them down
@@ -18,10 +18,12 @@ mod search; // the whole search
 mod sheet; // the set-up sheet
 mod sieve; // cheap exact tests, cheapest first
 mod station; // an oil at a place by a method: what does not depend on shot and timer
+mod stations; // all of them
+mod words; // set-ups and reasons in sentences
 
 pub use choices::{Choices, Limits, OFFERS, offered};
 pub use rank::{Standing, ranking};
 pub use reason::{Reason, Refusal};
 pub use result::*;
 pub use search::recommend;
-pub use sieve::{Shots, Sieve, Sieved, Sifted};
+pub use sieve::{QUICKER, Shots, Sieve, Sieved, Sifted};

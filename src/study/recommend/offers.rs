@@ -31,24 +31,53 @@ pub(super) fn every_nth(joints: i64, counted: bool, injector: Option<f64>, joint
     if offered.is_empty() { vec![least] } else { offered }
 }
 
-/// Run and dwell (min) for a counter that comes round to each joint in `turns` s and oil that lasts `patience` s.
+/// Runs and dwells (min) for a counter that comes round to each joint in `turns` s and oil that lasts `patience` s.
 ///
-/// The run covers every joint once, with the drift of the circuit; the pauses let some share of the oil go. Whole
-/// minutes, or whole tenths of a minute on quick chains.
+/// A run covers every joint once, with the drift of the circuit; where that leaves many joints with one shot more than the
+/// others, a second run of more turns leaves few. The pauses let some share of the oil go. Values that a timer can be set
+/// to: runs are rounded up by a twentieth at most, pauses down by a tenth (or by six seconds).
 pub(super) fn runs_and_dwells(turns: f64, patience: f64, tolerance: f64) -> (Vec<f64>, Vec<f64>) {
     let minutes = |seconds: f64| MIN.from_si(seconds);
-    let step = if minutes(turns) < 2.0 { 10.0 } else { 1.0 };
-    let run = (minutes(turns * (1.0 + tolerance)) * step).ceil() / step;
+    let least = settable(minutes(turns * (1.0 + tolerance)), 0.05, f64::ceil);
+    // share of the joints that get a shot more or less than the others, of so many shots
+    let uneven = |run: f64| {
+        let shots = run / minutes(turns);
+        (shots - shots.round()).abs() / shots.floor().max(1.0)
+    };
+    let more = (1..=MOST_TENTHS).map(|tenths| settable(least + f64::from(tenths) * TENTH, 0.05, f64::ceil));
+    let even = more.filter(|_| uneven(least) > FEW).find(|run| uneven(*run) <= FEW);
+    let runs: Vec<f64> = [least].into_iter().chain(even).collect();
     let mut dwells = vec![0.0];
     for share in SHARES {
         // the joint that is last in one run may be first in the next: two turns less than the oil lasts
-        let dwell = ((minutes(share * patience - turns) - run) * step).floor() / step;
+        let dwell = settable(minutes(share * patience - turns) - least, 0.1, f64::floor);
         if dwell > 0.0 && dwell < 1e7 {
             dwells.push(dwell);
         }
     }
     dwells.dedup();
-    (vec![run], dwells)
+    (runs, dwells)
+}
+
+/// Part of a shot that joints may get unevenly in a run, in the mean.
+const FEW: f64 = 0.1;
+/// The finest step of a timer, min, and how many of them a longer run is looked for.
+const TENTH: f64 = 0.1;
+const MOST_TENTHS: i32 = 30;
+/// Steps that people set timers in, min.
+const STEPS: [f64; 10] = [TENTH, 0.5, 1.0, 5.0, 10.0, 30.0, 60.0, 120.0, 360.0, 720.0];
+
+/// A time (min) in the largest of the usual steps that are at most a share `coarse` of it, rounded by `way`.
+fn settable(time: f64, coarse: f64, way: fn(f64) -> f64) -> f64 {
+    let step = STEPS.into_iter().rev().find(|step| *step <= coarse * time).unwrap_or(TENTH);
+    // counted in whole parts, so that 2.7 is 2.7
+    let per_unit = if step < 1.0 { (1.0 / step).round() } else { 1.0 };
+    let whole = if step < 1.0 { 1.0 } else { step };
+    let count = time * per_unit / whole;
+    let nearest = count.round();
+    // a value that is one already stays
+    let count = if (count - nearest).abs() < 1e-9 * (1.0 + nearest.abs()) { nearest } else { way(count) };
+    count * whole / per_unit
 }
 
 impl Lubrication {
@@ -88,8 +117,18 @@ mod tests {
     fn a_run_covers_the_loop_and_a_pause_leaves_oil() {
         let (run, dwell) = runs_and_dwells(1200.0, 86_400.0, 0.005);
         assert_eq!(run, [21.0]);
-        assert_eq!(dwell[..3], [0.0, 1399.0, 679.0]);
-        assert_eq!(runs_and_dwells(2.667, 3600.0, 0.005).0, [0.1]);
+        assert_eq!(dwell[..3], [0.0, 1320.0, 660.0]);
+        assert_eq!(runs_and_dwells(2.667, 3600.0, 0.005).0, [0.1, 0.3]); // 2.25 and 6.75 turns
         assert_eq!(runs_and_dwells(1200.0, 60.0, 0.005).1, [0.0]);
+        // a circuit of 11.95 s: 18 s are a turn and a half, 24 s two turns
+        assert_eq!(runs_and_dwells(11.95, 3600.0, 0.005).0, [0.3, 0.4]);
+    }
+
+    #[test]
+    fn times_that_a_timer_can_be_set_to() {
+        let up = |time| settable(time, 0.05, f64::ceil);
+        assert_eq!([2.68, 20.1, 74.37, 180.9, 207.5, 0.3, 2.7].map(up), [2.7, 21.0, 75.0, 185.0, 210.0, 0.3, 2.7]);
+        let down = |time| settable(time, 0.1, f64::floor);
+        assert_eq!([1087.0, 767.0, 36.0, 126.0, 39.6, 0.07].map(down), [1080.0, 720.0, 36.0, 120.0, 39.0, 0.0]);
     }
 }

@@ -32,7 +32,7 @@ set_up_noun!(noun);
 macro_rules! alternative_noun { ($declare:ident) => { $declare! {
     /// A set-up that keeps every limit, with what decides its place.
     Alternative / AlternativeSi, "alternatives" {
-        rank as rank: i64 [ONE] "place, the best first" { formula: "within 1 % of the least cost by longest wait, overflow, starts, n, shot, run, dwell, point; then by cost", source: "rules of our own", class: Class::Closure }
+        rank as rank: i64 [ONE] "place, the best first" { formula: "within 2 % of the least cost by margin in the loss of oil, overflow, starts, strokes of the valve, n, longest wait; then by cost", source: "rules of our own", class: Class::Closure }
         set_up as set_up: LineSetUp [WORD] "what would be set" {}
         total_per_year as total: f64 [MONEY_A_YEAR] "cost of a year" { formula: "{cost.total_per_year}", source: SAME, class: Class::Derived }
         applied_l_per_year as applied: f64 [L_PER_YEAR] "oil that leaves the applicator" { formula: "{supply.applied_l_per_year}", source: SAME, class: Class::Derived }

@@ -3,18 +3,17 @@
 use super::choices::{Choices, KEEP};
 use super::grid::Grid;
 use super::judge::{Figures, Scratch, Verdict, judge};
-use super::rank::{as_good, ranking};
+use super::rank::{as_good, cheapest_with_margin, ranking};
 use super::reason::{Reason, Refusal};
 use super::result::{Alternative, LineSetUp, Recommendation, Refused, Rejection};
 use super::sheet::sheet;
-use super::station::{Setting, Spot, Station, set};
-use crate::circuit::Section;
+use super::station::{Setting, Station, set};
+use super::stations::stations;
+use super::words::{Margin, after_a_wash, in_words, label, why};
 use crate::error::{Code, Error, Result};
-use crate::line::{Evaluation, Line, evaluate};
+use crate::line::{Line, evaluate};
 use crate::lubrication::Lubrication;
-use crate::oil::Oil;
-use crate::quantity::show::brief;
-use crate::quantity::{Side, checked};
+use crate::quantity::checked;
 use crate::study::progress::{Progress, in_parallel};
 use std::borrow::Cow;
 
@@ -92,7 +91,12 @@ impl Found<'_> {
             _ => None,
         };
         let (groups, rejections) = self.reasons(refused, keep);
-        let mut why = why(&alternatives, as_good(&standings), kept.len(), self.grid.len(), &groups);
+        let margin = match cheapest_with_margin(&standings) {
+            _ if order.first().is_some_and(|&at| standings[at].has_margin) => Margin::Has,
+            Some(at) => Margin::Costs(standings[at].cost, Box::new(self.set_up(kept[at].0))),
+            None => Margin::Nowhere,
+        };
+        let mut why = why(&alternatives, as_good(&standings), &margin, kept.len(), self.grid.len(), &groups);
         why.extend(evaluation.as_ref().and_then(after_a_wash));
         Ok(Recommendation {
             feasible: best.is_some(),
@@ -222,181 +226,4 @@ impl Found<'_> {
         };
         format!("{}: {why}", in_words(&self.set_up(number)))
     }
-}
-
-impl Rejection {
-    /// What happened, with numbers, in a sentence.
-    pub fn message(&self) -> String {
-        let (value, limit) = (self.value.unwrap_or(f64::NAN), self.limit.unwrap_or(f64::NAN));
-        let unit = self.reason.unit();
-        let refusal = Refusal { reason: self.reason, value: unit.to_si(value), limit: unit.to_si(limit) };
-        format!("{}: {}", in_words(&self.set_up), refusal.sentence())
-    }
-}
-
-/// A set-up in a few words.
-pub(super) fn in_words(set_up: &LineSetUp) -> String {
-    let mut words = format!("{}, {} µL of {}", set_up.method.replace('_', " "), brief(set_up.shot_ul), set_up.oil);
-    if set_up.every_nth > 1 {
-        words += &format!(", one joint in {}", set_up.every_nth);
-    }
-    words += &match (set_up.run_min, set_up.dwell_min) {
-        (Some(run), Some(dwell)) => format!(", {} min on, {} min off", brief(run), brief(dwell)),
-        _ if set_up.method == "manual" => String::new(),
-        _ => ", never stopping".into(),
-    };
-    if let Some(section) = set_up.application_section {
-        words += &format!(", section {section} at {} %", brief(100.0 * set_up.application_position));
-    }
-    words
-}
-
-/// The oil as the plant calls it, or its grade.
-pub(super) fn label(oil: &Oil) -> Cow<'static, str> {
-    let grade = oil.iso_vg.map(|grade| format!("ISO VG {grade}"));
-    Cow::Owned(match (&oil.name, grade) {
-        (Some(name), Some(grade)) if !name.contains(&grade) => format!("{name} ({grade})"),
-        (Some(name), _) => name.to_string(),
-        (None, Some(grade)) => grade,
-        (None, None) => "oil by two viscosities".into(),
-    })
-}
-
-/// Why the first of the alternatives is first; why there is none.
-fn why(
-    alternatives: &[Alternative],
-    (least, near): (f64, usize),
-    kept: usize,
-    all: usize,
-    refused: &[Refused],
-) -> Vec<Cow<'static, str>> {
-    let Some(best) = alternatives.first() else {
-        let mut words = vec![format!("None of the {all} set-ups keeps every limit; nothing is recommended.")];
-        words.extend(refused.iter().map(|r| format!("{} of them: {}. To change that: {}.", r.count, r.means, r.cure)));
-        return words.into_iter().map(Cow::Owned).collect();
-    };
-    let mut words = vec![format!(
-        "{kept} of {all} set-ups keep every limit; this one costs {} a year, the least of them {}.",
-        brief(best.total_per_year),
-        brief(least)
-    )];
-    if near > 1 {
-        words.push(format!(
-            "{near} of them cost the same within 1 %: of these it has the shortest longest wait, {} running hours \
-             (then least overflow, fewest starts, smallest n and shot).",
-            brief(best.worst_wait_h)
-        ));
-    }
-    words.push(format!(
-        "Reached joints never fall below a fill of {}; {} % of the oil in the gaps spills over.",
-        brief(best.lowest_fill_reached),
-        brief(100.0 * best.overflow_share)
-    ));
-    if best.never_reached > 0.0 {
-        words.push(format!(
-            "{} % of the joints stay without oil, as the limits allow.",
-            brief(100.0 * best.never_reached)
-        ));
-    }
-    words.into_iter().map(Cow::Owned).collect()
-}
-
-/// A wash takes oil that no set-up can keep: said, where it leaves less than the floor.
-fn after_a_wash(found: &Evaluation) -> Option<Cow<'static, str>> {
-    let (left, floor) = (found.fill.after_wash_fill?, found.line.fill.floor);
-    (left < floor).then(|| {
-        Cow::Owned(format!(
-            "Right after a wash the joints hold {} on average, below the floor of {}, which is kept between washes only: \
-             start a run by hand after each wash.",
-            brief(left),
-            brief(floor)
-        ))
-    })
-}
-
-/// Every oil at every place by every method.
-fn stations(line: &Line, choices: &Choices, progress: &mut Progress<'_>) -> Result<Vec<Station>> {
-    let own_oil = [line.oil.clone()];
-    let oils = choices.oils.as_deref().unwrap_or(&own_oil);
-    let methods = match &choices.methods {
-        Some(methods) => methods.clone(),
-        None => vec![usual_method(line)],
-    };
-    let mut looks = Vec::new();
-    for oil in oils.iter().enumerate() {
-        for method in &methods {
-            for points in choices.points.clone().unwrap_or_else(|| vec![points_of(method)]) {
-                for (template, spot) in spots(line, choices, method) {
-                    looks.push((oil, template, points, spot));
-                }
-            }
-        }
-    }
-    let looked = in_parallel(
-        looks.len(),
-        &mut |_, all| progress(0, all),
-        || (),
-        |(), number| {
-            let (oil, method, points, spot) = &looks[number];
-            Station::look(line, choices, *oil, method, *points, *spot).map_err(Box::new)
-        },
-    )?;
-    let mut stations: Vec<Station> = Vec::with_capacity(looked.len());
-    for station in looked {
-        let station = station.map_err(|error| *error)?;
-        // the best point may be one that was named too
-        if !stations.iter().any(|known| known.line.lubrication == station.line.lubrication && known.oil == station.oil)
-        {
-            stations.push(station);
-        }
-    }
-    Ok(stations)
-}
-
-/// The survey's method if it has a timer, else a synchronised applicator with the register's defaults.
-fn usual_method(line: &Line) -> Lubrication {
-    match &line.lubrication {
-        timed @ (Lubrication::Spray(_) | Lubrication::Synchronised(_)) => timed.clone(),
-        own => Lubrication::blank("synchronised").unwrap_or_else(|| own.clone()),
-    }
-}
-
-fn points_of(method: &Lubrication) -> i64 {
-    match method {
-        Lubrication::Manual(m) => m.points,
-        Lubrication::Drip(m) => m.points,
-        Lubrication::Spray(m) => m.points,
-        Lubrication::Synchronised(m) => m.points,
-    }
-}
-
-/// The places to try, with the method as it looks for them: named ones, or that of the survey and the best point.
-fn spots(line: &Line, choices: &Choices, method: &Lubrication) -> Vec<(Lubrication, Option<Spot>)> {
-    let mut free = method.clone();
-    let (own, position, side) = match &mut free {
-        Lubrication::Manual(m) => (&mut m.application_section, m.application_position, m.application_side),
-        Lubrication::Drip(m) => (&mut m.application_section, m.application_position, m.application_side),
-        Lubrication::Spray(m) => (&mut m.application_section, m.application_position, m.application_side),
-        Lubrication::Synchronised(m) => (&mut m.application_section, m.application_position, m.application_side),
-    };
-    let surveyed: Option<Spot> = own.take().map(|section| (section, position, side));
-    if choices.application_sections.is_none() && choices.sides.is_none() && choices.application_positions.is_none() {
-        let named = surveyed.map(|spot| (method.clone(), Some(spot)));
-        return named.into_iter().chain([(free, None)]).collect();
-    }
-    let straights = (0..line.circuit.sections.len() as i64)
-        .filter(|section| matches!(line.circuit.sections[*section as usize], Section::Straight(_)));
-    let sections = choices.application_sections.clone().unwrap_or_else(|| straights.collect());
-    let positions = choices.application_positions.clone().unwrap_or_else(|| vec![0.0, 0.5, 1.0]);
-    let mut spots = Vec::new();
-    for section in sections {
-        let sides = choices.sides.clone().unwrap_or_else(|| match &line.circuit.sections[section as usize] {
-            Section::Straight(straight) => straight.reachable_sides.clone(),
-            Section::Turn(_) => vec![Side::Top],
-        });
-        for &position in &positions {
-            spots.extend(sides.iter().map(|&side| (free.clone(), Some((section, position, side)))));
-        }
-    }
-    spots
 }

@@ -1,7 +1,7 @@
 //! The set-up sheet: what the fitter sets, checks on the day and comes back to.
 
 use super::result::{LineSetUp, SetUpSheet};
-use super::search::in_words;
+use super::words::in_words;
 use crate::circuit::Section;
 use crate::error::Result;
 use crate::line::Evaluation;

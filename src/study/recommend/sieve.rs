@@ -8,6 +8,9 @@ use crate::lubrication::coverage::{TICKS_PER_SECOND, Timer, every_nth, lock_risk
 use crate::lubrication::fill::{JointOil, PeriodicFill, periodic_fill};
 use crate::lubrication::rotation::Rotation;
 
+/// How much quicker oil may be lost than guessed before a margin is used up. Closure of our own.
+pub const QUICKER: f64 = 1.25;
+
 /// What the tests need to know of line, oil and place. SI.
 #[derive(Debug, Clone, Copy)]
 pub struct Sieve {
@@ -71,6 +74,8 @@ pub struct Sifted {
     pub overflow: f64,
     /// Lock risk.
     pub lock_risk: f64,
+    /// Whether the floor is kept too where oil is lost [`QUICKER`] than guessed.
+    pub has_margin: bool,
 }
 
 /// What became of a set-up.
@@ -136,6 +141,8 @@ impl Sieve {
         if overflow > self.most_overflow {
             return refused(Reason::Overflow, overflow, self.most_overflow);
         }
-        Ok(Sieved::Passed(Sifted { turns, fill, worst_wait, overflow, lock_risk: risk }))
+        let hungry = JointOil { loss_rate: QUICKER * self.loss_rate, ..oil };
+        let has_margin = periodic_fill(&rotation, turns, &hungry).lowest >= self.floor;
+        Ok(Sieved::Passed(Sifted { turns, fill, worst_wait, overflow, lock_risk: risk, has_margin }))
     }
 }

@@ -98,6 +98,7 @@ pub fn simulate(line: &Line, options: &SimulateOptions, progress: &mut Progress<
         &mut |share| progress((share * ticks as f64) as usize, ticks),
     )
     .map_err(|error| if error.field == "segments" { Error { field: "weeks".into(), ..error } } else { error })?;
+    progress(ticks, ticks);
     let hits = walked.hits;
     if let Some(pattern) = si.circuit.attachment_every
         && matches!(gives, Gives::Shots(_))

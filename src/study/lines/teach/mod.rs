@@ -109,13 +109,14 @@ pub fn calibrate_line(
     let observed: Vec<Observation> = readings.iter().map(Reading::observation).collect();
     let compute = |theta: &[f64], y: &mut [f64]| model.readings(theta, y);
     let problem = Problem::new(&parameters, &observed, &compute)?;
-    let fit = calibrate(&problem, settings.seed, progress)?;
+    let fit = calibrate(&problem, settings.seed, &mut stage(progress, 0, SEARCHED))?;
     let bell_shaped = fit.is_bell_shaped();
     let seed = settings.seed;
     let walked = if bell_shaped {
         None
     } else {
-        Some(Ensemble::run(&problem, &fit, &EnsembleSettings { seed, ..Default::default() }, progress)?)
+        let settings = EnsembleSettings { seed, ..Default::default() };
+        Some(Ensemble::run(&problem, &fit, &settings, &mut stage(progress, SEARCHED, WALKED))?)
     };
     let count = uncertain.names().len();
     let prior = scores(parameters.len(), settings, |units, theta| {
@@ -125,7 +126,7 @@ pub fn calibrate_line(
         None => scores(parameters.len(), settings, |units, theta| fit.draw(units, theta))?,
         Some(ensemble) => thinned(ensemble, parameters.len(), settings.n),
     };
-    let predicted = model.predict(&outputs, &prior, &posterior, progress)?;
+    let predicted = model.predict(&outputs, &prior, &posterior, &mut stage(progress, WALKED, ALL))?;
     let natural = |i: usize, z: f64| uncertain.distribution_of(i, uncertain.side_of(i)).at_normal(z);
     let column = |i: usize| posterior.iter().map(|theta| natural(i, theta[i])).collect::<Vec<_>>();
     let draws: Vec<Vec<f64>> = (0..count).map(column).collect();
@@ -158,6 +159,16 @@ pub fn calibrate_line(
         outputs,
         predicted,
     })
+}
+
+/// Where the stages end on one scale of progress: the search, the walkers where they are needed, the draws.
+const SEARCHED: usize = 100;
+const WALKED: usize = 800;
+const ALL: usize = 1000;
+
+/// A stage's own steps as those between two marks of the whole.
+fn stage<'a>(progress: &'a mut Progress<'_>, from: usize, to: usize) -> impl FnMut(usize, usize) -> bool + 'a {
+    move |done, all| progress(from + (to - from) * done / all.max(1), ALL)
 }
 
 /// Draws of scores, from evenly spread uniform numbers.
