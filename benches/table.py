@@ -1,15 +1,18 @@
 """Time and memory of tables: rows a second by threads, peak memory, against a row-wise pandas ``apply``.
 
 Run in an environment with a release build of pinfilm, pandas and pyarrow, on a machine that does nothing else:
-``python benches/table.py [ROWS]`` (100,000 without it).
+``python benches/table.py [ROWS]`` (100,000 without it). ``python benches/table.py ROWS FILE.json`` writes the columns
+instead, for counts of instructions by ``benches/count_table.rs``.
 """
 
 from __future__ import annotations
 
+import json
 import resource
 import sys
 import time
 import warnings
+from pathlib import Path
 
 import pandas as pd
 import pyarrow as pa
@@ -42,6 +45,9 @@ def main() -> None:
     rows = int(sys.argv[1]) if len(sys.argv) > 1 else 100_000
     warnings.simplefilter("ignore")
     table = proposed(rows)
+    if len(sys.argv) > 2:
+        Path(sys.argv[2]).write_text(json.dumps(table.to_pydict()), encoding="utf-8")
+        return
     before, times = peak_mb(), {}
     for threads in (1, 2):
         times[threads], found = seconds(lambda threads=threads: pinfilm.evaluate_table(table, threads=threads))

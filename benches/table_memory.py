@@ -1,8 +1,8 @@
 """Memory of tables: ``evaluate_table`` against its columns in and out, ``evaluate_file`` by the rows of its file.
 
-Run in an environment with a release build of pinfilm and pyarrow, on Linux: ``python benches/table_memory.py [ROWS]
-[FILE_ROWS ...]`` (200,000 rows in memory; files of 500,000 and 2,000,000 rows without it). Each is measured in a process of
-its own. A run over a file that was stopped goes on when the same is called again with the same ``--folder``.
+Run in an environment with a release build of pinfilm and pyarrow, on Linux: ``python benches/table_memory.py
+[ROWS] [FILE_ROWS ...]`` (200,000 rows in memory; files of 500,000 and 2,000,000 rows without it). Each is measured in a
+process of its own. A run over a file that was stopped goes on when the same is called again with the same ``--folder``.
 """
 
 from __future__ import annotations
@@ -24,7 +24,13 @@ import pinfilm
 MB = 2**20
 GROUP = 1 << 20
 """Rows of a row group of the source: what pyarrow writes without being asked."""
-VARIED = ("duty.speed_m_per_min", "circuit.centre_distance_m", "circuit.carried_kg_per_m", "duty.ambient_c", "oil.price_per_l")
+VARIED = (
+    "duty.speed_m_per_min",
+    "circuit.centre_distance_m",
+    "circuit.carried_kg_per_m",
+    "duty.ambient_c",
+    "oil.price_per_l",
+)
 
 
 def rows_of(count: int, seed: int) -> pa.Table:
@@ -79,8 +85,9 @@ def over_file(rows: int, folder: Path) -> None:
     start = time.perf_counter()
     done = pinfilm.evaluate_file(source, target)
     seconds, computed = time.perf_counter() - start, done.rows - done.taken_up
+    sizes = f"{source.stat().st_size / MB:.0f} MB in, {target.stat().st_size / MB:.0f} MB out"
     print(
-        f"evaluate_file, {rows:,} rows, {source.stat().st_size / MB:.0f} MB in, {target.stat().st_size / MB:.0f} MB out: "
+        f"evaluate_file, {rows:,} rows, {sizes}: "
         f"most resident {memory('VmHWM'):.0f} MB; {computed:,} rows in {seconds:.0f} s; {dict(done.status_counts)}"
     )
 

@@ -21,8 +21,8 @@ HELD = frozenset({errno.EACCES, errno.EAGAIN, errno.EDEADLK})
 def alone(target: Path) -> Iterator[None]:
     """Hold `target` for this run; an error says who else does.
 
-    The system lets the lock go when its process ends, however it ends: a run that was killed holds nothing, and the file
-    that it leaves behind is taken over.
+    The system lets the lock go when its process ends, however it ends: a run that was killed holds nothing, and the
+    file that it leaves behind is taken over.
     """
     path = target.with_name(target.name + ".lock")
     file = _locked(path, target)
@@ -46,10 +46,8 @@ def _locked(path: Path, target: Path) -> int:
             os.close(file)
             if error.errno not in HELD:
                 raise
-            text = (
-                f"{target} is being written by another run{f' (process {who})' if who else ''}: wait for it, end it, or "
-                "give another target"
-            )
+            who = f" (process {who})" if who else ""
+            text = f"{target} is being written by another run{who}: wait for it, end it, or give another target"
             raise TableError(text, "file", "target", text=str(target)) from error
         except BaseException:
             os.close(file)

@@ -179,7 +179,8 @@ def _open_parquet(source: Path) -> tuple[int, Callable[[int], Iterator[_pa.Recor
     import pyarrow.parquet as pq
 
     def batches(skip: int) -> Iterator[_pa.RecordBatch]:
-        with pq.ParquetFile(source) as file:
+        # without a buffer each column of a row group is read whole, and a row group may be the whole file
+        with pq.ParquetFile(source, buffer_size=1 << 18, pre_buffer=False) as file:
             group = 0
             while group < file.num_row_groups and file.metadata.row_group(group).num_rows <= skip:
                 skip -= file.metadata.row_group(group).num_rows

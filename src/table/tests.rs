@@ -127,7 +127,8 @@ fn what_rows_share_makes_the_same_line() {
     let words = |of: [&str; 6]| -> ArrayRef { Arc::new(StringArray::from(of.to_vec())) };
     let batch = short(6);
     assert_eq!(rows_in_common(&batch), [true; 6]);
-    let batch = with(&batch, "duty.speed_m_per_min", numbers([Some(3.0), None, Some(4.0), Some(f64::NAN), None, Some(5.0)]));
+    let batch =
+        with(&batch, "duty.speed_m_per_min", numbers([Some(3.0), None, Some(4.0), Some(f64::NAN), None, Some(5.0)]));
     assert_eq!(rows_in_common(&batch), [true, false, true, true, false, true]);
     // chain and loop differ, values of the circuit are put over the loop, some loops do not close, some words are no choice
     let batch = with(&short(6), "chain.pitch_mm", numbers([100.0, 63.0, 100.0, 125.0, 100.0, 100.0].map(Some)));

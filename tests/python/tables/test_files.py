@@ -150,7 +150,8 @@ def test_the_bar_is_one_output_of_a_notebook(source: Path, tmp_path: Path) -> No
     import nbclient
     import nbformat
 
-    text = f"import pinfilm\n_ = pinfilm.evaluate_file({str(source)!r}, {str(tmp_path / 'out.parquet')!r}, part_rows=900)"
+    given = f"{str(source)!r}, {str(tmp_path / 'out.parquet')!r}, part_rows=900"
+    text = f"import pinfilm\n_ = pinfilm.evaluate_file({given})"
     book = nbformat.v4.new_notebook(cells=[nbformat.v4.new_code_cell(text)])
     nbclient.NotebookClient(book, timeout=120).execute()
     (output,) = book.cells[0].outputs
