@@ -2,14 +2,18 @@
 
 Run in an environment with a release build of pinfilm, NumPy, SciPy, pandas and pyarrow, on a machine that does nothing
 else: ``python benches/table.py [ROWS]`` (100,000 without it). Fails where the two sides disagree by more than 1e-9.
+``python benches/table.py ROWS FILE.json`` writes the columns instead, for counts of instructions by
+``benches/count_table.rs``.
 """
 
 from __future__ import annotations
 
+import json
 import resource
 import sys
 import time
 import warnings
+from pathlib import Path
 
 import numpy as np
 import numpy_peer
@@ -95,6 +99,9 @@ def main() -> None:
     warnings.simplefilter("ignore")
     print(f"pinfilm {pinfilm.__version__}, NumPy {np.__version__}, pandas {pd.__version__}, pyarrow {pa.__version__}")
     table = proposed(rows)
+    if len(sys.argv) > 2:
+        Path(sys.argv[2]).write_text(json.dumps(table.to_pydict()), encoding="utf-8")
+        return
     before = peak_mb()
     found = pinfilm.evaluate_table(table, threads=2)
     out = pa.table(found)

@@ -12,13 +12,14 @@ import json
 import os
 import shutil
 from collections.abc import Callable, Iterator, Mapping, Sequence
-from contextlib import contextmanager
+from contextlib import ExitStack, contextmanager
 from dataclasses import dataclass
 from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from . import _bar
+from ._alone import alone
 from ._core import Line, compare_table, evaluate_table, version
 from .errors import TableError
 
@@ -86,7 +87,7 @@ def evaluate_file(
     ------
     TableError
         If the source cannot be read as a table, is no table of lines, or changed since the run that is to be taken up;
-        if the target cannot be written. Finished parts are kept.
+        if the target cannot be written, or another run is writing it. Finished parts are kept.
 
     Notes
     -----
@@ -105,7 +106,7 @@ def evaluate_file(
     source, target = Path(source), Path(target)
     if part_rows < 1:
         raise TableError(f"part_rows = {part_rows}: give 1 or more", "file", "part_rows", float(part_rows))
-    report = _bar.bar(target.name) if progress is True or (progress is None and _bar.watched()) else progress or None
+    drawn = progress is True or (progress is None and _bar.watched())
     wanted = None if outputs is None else list(outputs)
     verb = partial(
         compare_table if compare else evaluate_table,
@@ -114,11 +115,14 @@ def evaluate_file(
         defaults=defaults,
         units=units,
     )
-    with _clear_errors(source, target):
+    with _clear_errors(source, target), ExitStack() as ends:
         rows, batches = _open(source)
+        ends.enter_context(alone(target))
         parts = _Parts(target, _fingerprint(source, wanted, compare, defaults, units, part_rows), resume)
         finished = parts.finished()
         done = taken_up = sum(parts.rows(number) for number in range(finished))
+        bar = ends.enter_context(_bar.Bar(target.name, taken_up)) if drawn else None
+        report: _bar.Report | None = bar or (progress if callable(progress) else None)
         metadata: Mapping[str, Any] = {}
         for number, part in enumerate(_regrouped(batches(taken_up), part_rows), start=finished):
             if part.num_rows == 0 and number > 0:
@@ -175,7 +179,8 @@ def _open_parquet(source: Path) -> tuple[int, Callable[[int], Iterator[_pa.Recor
     import pyarrow.parquet as pq
 
     def batches(skip: int) -> Iterator[_pa.RecordBatch]:
-        with pq.ParquetFile(source) as file:
+        # without a buffer each column of a row group is read whole, and a row group may be the whole file
+        with pq.ParquetFile(source, buffer_size=1 << 18, pre_buffer=False) as file:
             group = 0
             while group < file.num_row_groups and file.metadata.row_group(group).num_rows <= skip:
                 skip -= file.metadata.row_group(group).num_rows

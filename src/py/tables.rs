@@ -6,8 +6,8 @@ use super::errors::PinfilmTableWarning;
 use super::nouns::{changes, classes};
 use super::study::Gathered;
 use crate::error::{Code, Error};
-use crate::line::{Line, Warning};
-use crate::quantity::{Tree, Value};
+use crate::line::Line;
+use crate::quantity::{Datum, Field as _, Tree, Value};
 use crate::study::{COMPARED, Comparison, compare_in_brief};
 use crate::table::{Asked, Evaluate, Job, Plan, run};
 use arrow_array::{Array, ArrayRef, RecordBatch, cast::AsArray, types};
@@ -28,15 +28,18 @@ struct Compare;
 
 impl Job for Compare {
     type Out = Comparison;
+    type Found = Comparison;
     const SIDES: &'static [&'static str] = &["now", "proposed"];
     const OUTPUTS: &'static [&'static str] = COMPARED;
     fn compute(&self, lines: &[Line]) -> crate::Result<Comparison> {
         let [now, proposed] = lines else { return Err(Error::new(Code::NotATable, "", "a row holds two lines")) };
         compare_in_brief(now, proposed)
     }
-    fn warnings(&self, out: &Comparison, each: &mut dyn FnMut(&[Warning])) {
-        each(&out.now.warnings);
-        each(&out.proposed.warnings);
+    fn value<'a>(&self, _: &'a [Line], found: &'a Comparison, path: &[&str]) -> Option<Datum<'a>> {
+        found.get(path)
+    }
+    fn codes<'a>(&self, found: &'a Comparison, codes: &mut Vec<&'a str>) {
+        codes.extend(found.now.warnings.iter().chain(&found.proposed.warnings).map(|warning| &*warning.code));
     }
 }
 

@@ -102,6 +102,27 @@ impl Cells {
         cells.ok_or_else(|| wrong(name, &"it is of another type than it says"))
     }
 
+    /// Whether its cells differ: in value, or as some are empty.
+    pub fn varies(&self) -> bool {
+        match self {
+            Cells::Empty | Cells::Same(_) => false,
+            Cells::Numbers(cells) => {
+                let first = cells.values().first().map(|number| number.to_bits());
+                is_patchy(cells) || differ(cells, || cells.values().iter().any(|n| Some(n.to_bits()) != first))
+            }
+            Cells::Wholes(cells) => {
+                is_patchy(cells) || differ(cells, || cells.values().iter().any(|n| Some(n) != cells.values().first()))
+            }
+            Cells::Flags(cells) => {
+                let set = cells.values().count_set_bits();
+                is_patchy(cells) || differ(cells, || set > 0 && set < cells.len())
+            }
+            Cells::Words(cells) | Cells::Spelled(cells, _) => {
+                is_patchy(cells) || differ(cells, || (1..cells.len()).any(|row| cells.value(row) != cells.value(0)))
+            }
+        }
+    }
+
     /// The value in a row; text that should spell a number and does not comes as text.
     pub fn at(&self, row: usize) -> Datum<'_> {
         match self {
@@ -118,6 +139,15 @@ impl Cells {
             _ => Datum::Nothing,
         }
     }
+}
+
+fn is_patchy(cells: &dyn Array) -> bool {
+    cells.null_count() > 0 && cells.null_count() < cells.len()
+}
+
+/// What cells without a value hold is nothing to look at.
+fn differ(cells: &dyn Array, differ: impl FnOnce() -> bool) -> bool {
+    cells.null_count() == 0 && !cells.is_empty() && differ()
 }
 
 /// Not a number is not a number, whatever its payload: one payload is that of a blank.

@@ -9,6 +9,8 @@
 //! Knows `line` and nothing of studies: what is computed for the one or two lines of a row comes in as a [`Job`].
 
 mod cells; // one column, cell by cell
+mod common; // what all rows of a batch share, done once
+mod job; // what is computed for the lines of a row
 mod names; // names that columns may have, and those that look like one
 mod outputs; // columns of results
 mod plan; // what each column is for, before any row is computed
@@ -17,9 +19,10 @@ mod side; // one row → one line
 mod sorting; // columns to the lines that they say something of
 mod survey; // the column that holds whole surveys
 
+pub use job::{Evaluate, Job};
 pub use outputs::OUTPUTS;
 pub use plan::{Asked, Default, Meant, Plan, Report};
-pub use run::{Evaluate, Job, Progress, run};
+pub use run::{Progress, run};
 
 #[cfg(test)]
 mod tests;

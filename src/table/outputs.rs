@@ -1,6 +1,6 @@
 //! Columns of results: which, of what type, and how they are filled.
 
-use super::run::Job;
+use super::job::Job;
 use crate::error::{Code, Error, Result};
 use crate::quantity::{Datum, Field, Kind, Row, no_such_path, row_of};
 use arrow_array::builder::{BooleanBuilder, Float64Builder, Int64Builder, StringBuilder};
@@ -125,13 +125,10 @@ impl Filled {
         }
     }
 
-    /// Adds a row; without a result all its numbers are null.
-    pub fn add<T: Field>(&mut self, outputs: &[Output], result: Option<&T>, state: [Option<&str>; 3]) {
-        let mut steps = Vec::with_capacity(8);
-        for (column, output) in self.columns.iter_mut().zip(outputs) {
-            steps.clear();
-            steps.extend(output.path.split('.'));
-            let datum = result.and_then(|result| result.get(&steps)).unwrap_or(Datum::Nothing);
+    /// Adds a row: the value of each column, and its state.
+    pub fn add<'a>(&mut self, values: impl Iterator<Item = Option<Datum<'a>>>, state: [Option<&str>; 3]) {
+        for (column, datum) in self.columns.iter_mut().zip(values) {
+            let datum = datum.unwrap_or(Datum::Nothing);
             match (column, datum) {
                 (Column::Numbers(cells), datum) => cells.append_option(datum.number()),
                 (Column::Wholes(cells), datum) => cells.append_option(datum.whole()),

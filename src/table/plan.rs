@@ -2,9 +2,9 @@
 
 use super::SURVEY;
 use super::cells::{Cells, Reading};
+use super::job::Job;
 use super::names::{LOOP, METHOD, VALUES, meant, only_loop};
 use super::outputs::{Output, STATE, described};
-use super::run::Job;
 use super::side::{Chains, Side, SideCells, Source, is_blank};
 use super::sorting::Sorting;
 use super::survey::Surveys;

@@ -28,7 +28,7 @@ pub(super) struct Source {
 }
 
 impl Source {
-    fn is_of_chain(&self) -> bool {
+    pub fn is_of_chain(&self) -> bool {
         self.path.starts_with("chain.")
     }
 }
@@ -69,7 +69,7 @@ impl Side {
     }
 
     /// Cells put over the template.
-    fn over_template(
+    pub fn over_template(
         &self,
         cells: &SideCells,
         row: usize,
@@ -169,7 +169,7 @@ impl Side {
     }
 
     /// The loop of two sprockets of a row, if it says anything that only such a loop has.
-    fn two_sprocket(&self, cells: &SideCells, row: usize, pitch_mm: f64) -> Result<Option<TwoSprocket>> {
+    pub fn two_sprocket(&self, cells: &SideCells, row: usize, pitch_mm: f64) -> Result<Option<TwoSprocket>> {
         let given = || self.of_loop.iter().zip(&cells.of_loop).map(|(source, cells)| (source, cells.at(row)));
         if !given().any(|(source, datum)| datum != Datum::Nothing && only_loop(&source.path)) {
             return Ok(None);

@@ -101,6 +101,53 @@ fn a_row_builds_the_line_that_a_survey_builds() {
     assert_eq!(line, surveyed);
 }
 
+/// Rows that were made from what all have in common, each compared with the line that its cells alone make.
+fn rows_in_common(batch: &RecordBatch) -> Vec<bool> {
+    let plan = Plan::new::<Evaluate>(&batch.schema(), &Asked::default()).unwrap();
+    let (side, cells) = (&plan.sides[0], &plan.cells(batch).unwrap()[0]);
+    let (mut line, mut ready) = (Line::blank(), false);
+    let Some(common) = common::Common::of(side, cells, batch.num_rows()) else { return Vec::new() };
+    let each = (0..batch.num_rows()).map(|row| {
+        let mut empty = Vec::new();
+        let alone = side.line(cells, row, &mut side::Chains::new(), &mut empty);
+        ready = common.put(&mut line, &mut ready, cells, row);
+        if ready {
+            // a number that was not given is none, which equals nothing
+            assert_eq!(format!("{line:?}"), format!("{:?}", alone.unwrap()), "row {row}");
+            assert_eq!(common.empty(), empty);
+        }
+        ready
+    });
+    each.collect()
+}
+
+#[test]
+fn what_rows_share_makes_the_same_line() {
+    let numbers = |of: [Option<f64>; 6]| -> ArrayRef { Arc::new(Float64Array::from(of.to_vec())) };
+    let words = |of: [&str; 6]| -> ArrayRef { Arc::new(StringArray::from(of.to_vec())) };
+    let batch = short(6);
+    assert_eq!(rows_in_common(&batch), [true; 6]);
+    let batch =
+        with(&batch, "duty.speed_m_per_min", numbers([Some(3.0), None, Some(4.0), Some(f64::NAN), None, Some(5.0)]));
+    assert_eq!(rows_in_common(&batch), [true, false, true, true, false, true]);
+    // chain and loop differ, values of the circuit are put over the loop, some loops do not close, some words are no choice
+    let batch = with(&short(6), "chain.pitch_mm", numbers([100.0, 63.0, 100.0, 125.0, 100.0, 100.0].map(Some)));
+    let batch = with(&batch, "circuit.centre_distance_m", numbers([12.0, 13.0, 0.1, 14.0, 15.0, 16.0].map(Some)));
+    let batch = with(&batch, "circuit.strands", Arc::new(Int64Array::from(vec![2; 6])));
+    let batch = with(&batch, "circuit.sections.2.wash", words(["true"; 6]));
+    let batch = with(&batch, "circuit.sections.2.extra_pull_n", numbers([1.0, 2.0, 3.0, 4.0, 5.0, 6.0].map(Some)));
+    let batch = with(&batch, "duty.surroundings", words(["dry", "dusty", "dry", "dry", "damp", "dry"]));
+    let batch = with(&batch, "duty.dust_factor", numbers([None; 6]));
+    let batch = with(&batch, "supply.reservoir_l", numbers([4.0, 5.0, 6.0, 7.0, 8.0, 9.0].map(Some)));
+    assert_eq!(rows_in_common(&batch), [true, true, false, true, false, true]);
+    let (_, found) = evaluated(&batch, &Asked::default(), 2).unwrap();
+    let codes: Vec<_> = [2, 4].iter().map(|row| text(&found[0], "code", *row).unwrap()).collect();
+    assert_eq!(codes, ["inconsistent", "unknown_choice"]);
+    // what decides the rest differs: nothing in common
+    let batch = with(&batch, "lubrication.method", words(["synchronised", "manual", "drip", "manual", "drip", "drip"]));
+    assert!(rows_in_common(&batch).is_empty());
+}
+
 #[test]
 fn a_survey_column_and_a_column_over_it() {
     let line = Line::from_toml(SURVEY_TEXT).unwrap();

@@ -75,6 +75,89 @@ def test_a_killed_run_is_taken_up_with_the_same_bytes(source: Path, tmp_path: Pa
     assert disturbed.read_bytes() == calm.read_bytes()
 
 
+def test_one_run_at_a_time(source: Path, tmp_path: Path) -> None:
+    target = tmp_path / "out.parquet"
+    lock, parts = target.with_name("out.parquet.lock"), target.with_name("out.parquet.parts")
+
+    def beside(*_: int) -> None:
+        with pytest.raises(pinfilm.TableError, match=rf"another run \(process {os.getpid()}\)") as caught:
+            run(source, target, resume=False)
+        assert caught.value.code == "file" and parts.exists()
+
+    files.evaluate_file(source, target, outputs=OUTPUTS, part_rows=1000, progress=beside)
+    assert target.exists() and not lock.exists()
+    # a run that was killed leaves its lock: the next one takes it over
+    command = [sys.executable, "-c", KILLED, str(source), str(target), ",".join(OUTPUTS)]
+    with subprocess.Popen(command) as process:
+        while process.poll() is None and not list(parts.glob("*.parquet")):
+            time.sleep(0.002)
+        with pytest.raises(pinfilm.TableError, match=f"process {process.pid}"):
+            run(source, target)
+        process.send_signal(signal.SIGKILL)
+    assert lock.read_text() == str(process.pid)
+    assert run(source, target).taken_up >= 150 and not lock.exists()
+
+
+BAR = """
+import sys, time
+from pinfilm import _bar
+with _bar.Bar("a rather long name of a file.parquet", 2) as bar:
+    for done in range(3, 6):
+        time.sleep(0.11)
+        bar(done * 10**6, 20 * 10**6)
+    if sys.argv[1] == "stop":
+        raise KeyboardInterrupt
+    bar(20 * 10**6, 20 * 10**6)
+"""
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="terminals of another kind")
+@pytest.mark.parametrize(("columns", "encoding"), [(120, "utf-8"), (60, "utf-8"), (25, "ascii")])
+@pytest.mark.parametrize("ending", ["whole", "stop"])
+def test_the_bar_is_one_line_of_a_terminal(columns: int, encoding: str, ending: str) -> None:
+    import fcntl
+    import pty
+    import struct
+    import termios
+
+    master, slave = pty.openpty()
+    fcntl.ioctl(slave, termios.TIOCSWINSZ, struct.pack("HHHH", 24, columns, 0, 0))
+    # the width is that of the terminal on standard output
+    surroundings = {name: value for name, value in os.environ.items() if name not in {"COLUMNS", "LINES"}}
+    process = subprocess.Popen(
+        [sys.executable, "-c", BAR, ending],
+        stdout=slave,
+        stderr=slave,
+        env={**surroundings, "PYTHONIOENCODING": encoding},
+    )
+    os.close(slave)
+    shown = b""
+    with contextlib.suppress(OSError):  # the other end is closed
+        while piece := os.read(master, 4096):
+            shown += piece
+    os.close(master)
+    process.wait()
+    first, _, rest = shown.decode(encoding).partition("\n")
+    drawn = [line.rstrip("\r") for line in first.split("\r")]
+    assert all(len(line) < columns for line in drawn) and len(drawn) >= 5
+    if ending == "whole":
+        assert "100% 20,000,0" in drawn[-2] and not rest
+    else:
+        assert "25% 5,000,000" in drawn[-2] and rest.startswith("Traceback")
+
+
+def test_the_bar_is_one_output_of_a_notebook(source: Path, tmp_path: Path) -> None:
+    import nbclient
+    import nbformat
+
+    given = f"{str(source)!r}, {str(tmp_path / 'out.parquet')!r}, part_rows=900"
+    text = f"import pinfilm\n_ = pinfilm.evaluate_file({given})"
+    book = nbformat.v4.new_notebook(cells=[nbformat.v4.new_code_cell(text)])
+    nbclient.NotebookClient(book, timeout=120).execute()
+    (output,) = book.cells[0].outputs
+    assert "100% 2,000 of 2,000 rows" in output["data"]["text/plain"]
+
+
 def test_csv_keeps_its_text(tmp_path: Path) -> None:
     oven = pinfilm.examples.load("oven_now")
     source = tmp_path / "lines.csv"
