@@ -155,8 +155,8 @@ mod tests {
         let turned: Vec<Standing> = list.iter().rev().copied().collect();
         assert_eq!(ranking(&list), [0, 1, 2, 3, 4, 5]);
         assert_eq!(ranking(&turned), [5, 4, 3, 2, 1, 0]);
-        // a little more is no more: spills by half a per cent, strokes by a third, starts once in an hour or in two
-        let near = Standing { overflow: 0.004, strokes: 0.0125, starts: 1.0 / 3600.0, worst_wait_h: 3.0, ..ONE };
+        // a little more is no more: spills by half a per cent, strokes by a tenth, starts once in an hour or in two
+        let near = Standing { overflow: 0.004, strokes: 0.011, starts: 1.0 / 3600.0, worst_wait_h: 3.0, ..ONE };
         assert_eq!(ranking(&[ONE, near]), [1, 0]);
     }
 
