@@ -6,6 +6,7 @@ use pinfilm::line::{Line, computed, evaluate};
 use pinfilm::quantity::{Noun, Tree};
 use std::hint::black_box;
 
+#[cfg(not(feature = "python"))] // the module brings it
 #[global_allocator]
 static ALLOCATOR: mimalloc::MiMalloc = mimalloc::MiMalloc; // as in the Python module
 

@@ -106,6 +106,8 @@ def evaluate_file(
     source, target = Path(source), Path(target)
     if part_rows < 1:
         raise TableError(f"part_rows = {part_rows}: give 1 or more", "file", "part_rows", float(part_rows))
+    if not (progress is None or isinstance(progress, bool) or callable(progress)):
+        raise TypeError("progress is called with the rows done and all rows: give a function of two, True or False")
     drawn = progress is True or (progress is None and _bar.watched())
     wanted = None if outputs is None else list(outputs)
     verb = partial(

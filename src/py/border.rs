@@ -241,6 +241,7 @@ fn tree_at_depth(object: &Bound<'_, PyAny>, path: &str, row: Option<&Row>, depth
         return Err(Error::new(Code::WrongType, root, message).into());
     }
     let inner = |item: &Bound<'_, PyAny>, path: &str| tree_at_depth(item, path, row, depth + 1);
+    let items = || object.try_iter()?.map(|item| inner(&item?, path)).collect::<PyResult<Vec<_>>>();
     let value = if object.is_none() {
         Value::Nothing
     } else if let Ok(float) = object.cast::<PyFloat>() {
@@ -269,6 +270,8 @@ fn tree_at_depth(object: &Bound<'_, PyAny>, path: &str, row: Option<&Row>, depth
             entries.push((key, tree));
         }
         Value::Table(entries)
+    } else if object.is_instance_of::<PyList>() || object.is_instance_of::<PyTuple>() {
+        Value::List(items()?) // before Python is asked for a mapping, which takes long and would swallow a Ctrl-C
     } else if let Ok(mapping) = object.cast::<PyMapping>() {
         let dict = PyDict::new(object.py());
         dict.update(mapping)?;
@@ -278,8 +281,7 @@ fn tree_at_depth(object: &Bound<'_, PyAny>, path: &str, row: Option<&Row>, depth
     } else if object.hasattr("ndim")? && object.getattr("ndim")?.extract::<usize>().is_ok_and(|n| n == 0) {
         return inner(&object.call_method0("item")?, path);
     } else if !object.is_instance_of::<pyo3::types::PyBytes>() && object.hasattr("__len__")? {
-        let items = object.try_iter()?.map(|item| inner(&item?, path)).collect::<PyResult<Vec<_>>>()?;
-        Value::List(items)
+        Value::List(items()?)
     } else if let Ok(number) = object.extract::<f64>() {
         Value::Number(number)
     } else {

@@ -150,7 +150,7 @@ def _money(rows: int) -> dict[str, Any]:
 
 
 def _rank(endless: bool) -> Call:
-    table = _money(100_000 if endless else 40)
+    table = _money(3_000_000 if endless else 40)
     return partial(pinfilm.rank, table, budget=0.5 * float(np.sum(table["invest"])))
 
 

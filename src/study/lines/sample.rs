@@ -60,6 +60,9 @@ pub struct Sample {
     pub failures: Vec<Failure>,
 }
 
+/// What was drawn for one row, and the outputs that it gives.
+type Drawn = (Box<[f64]>, Result<Box<[f64]>>);
+
 /// Draws, evaluates, gathers. The same for any number of threads.
 pub fn sample(
     uncertain: Uncertain,
@@ -82,7 +85,7 @@ pub fn sample(
     let mut inputs: Vec<Vec<f64>> = uncertain.names().iter().map(|_| column()).collect();
     let mut columns: Vec<Vec<f64>> = outputs.paths().iter().map(|_| column()).collect();
     let (mut computed, mut failures) = (Vec::with_capacity(settings.n), Failures::default());
-    let take = |rows: &mut Vec<(Box<[f64]>, Result<Box<[f64]>>)>| {
+    let take = |rows: &mut Vec<Drawn>| {
         let number = |row: &Result<Box<[f64]>>, i: usize| row.as_ref().map_or(f64::NAN, |numbers| numbers[i]);
         inputs.iter_mut().enumerate().for_each(|(i, column)| column.extend(rows.iter().map(|(values, _)| values[i])));
         columns
