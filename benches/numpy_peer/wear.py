@@ -11,7 +11,7 @@ from scipy.special import exp1, expi
 from .columns import Columns, at, full
 
 GREATEST, BOUNDARY_UP_TO, FULL_FROM, TRANSITION_WIDTH = 5e-3, 0.4, 3.0, 15.0
-LITTLE, DRY_FILL = 0.5, 1e-5
+LITTLE, TOO_SHORT, DRY_FILL = 0.5, 1e-6, 1e-5
 NODES, WEIGHTS = np.polynomial.legendre.leggauss(8)
 
 
@@ -28,6 +28,11 @@ class Law:
         square = fill * fill
         effect = (1.0 + self.half_square) * square / (square + self.half_square)
         return np.minimum(np.exp(self.dry - self.relief * effect), GREATEST)
+
+    def capped(self, fill: Any) -> Any:
+        square = fill * fill
+        effect = (1.0 + self.half_square) * square / (square + self.half_square)
+        return self.dry - self.relief * effect >= np.log(GREATEST)
 
     def share(self, fill: Any) -> Any:
         return fill * fill / (fill * fill + self.half_square)
@@ -68,14 +73,16 @@ def mean_over_waits(law: Law, fill: np.ndarray, rate: np.ndarray, wait: np.ndarr
         end, factor = ends[place], per_x[place:].sum(axis=0)
         length = end - start
         first = fill * np.exp(-start)
-        short = np.flatnonzero((length > 0.0) & (length <= LITTLE) & (factor > 0.0))
+        kinked = law.capped(first) != law.capped(first * np.exp(-length))
+        closed = (length > LITTLE) | (kinked & (length > TOO_SHORT))
+        short = np.flatnonzero((length > 0.0) & ~closed & (factor > 0.0))
         if short.size:
             here = law.of(short)
             half = 0.5 * length[short]
             ages = half * (NODES[:, None] + 1.0)
             values = here.coefficient(first[short] * np.exp(-ages))
             mean[short] += half * factor[short] * (WEIGHTS @ values)
-        long = np.flatnonzero((length > LITTLE) & (factor > 0.0))
+        long = np.flatnonzero(closed & (factor > 0.0))
         if long.size:
             here = law.of(long)
             last = first[long] * np.exp(-length[long])
