@@ -108,6 +108,13 @@ impl WearingChain<'_> {
         let fastest = coefficients.clone().fold(0.0, f64::max);
         let slowest = coefficients.fold(f64::INFINITY, f64::min);
         let (first, last) = (self.steady(limit_work, fastest), self.steady(limit_work, slowest));
+        if first.is_nan() || last.is_nan() {
+            return Err(Error::new(
+                Code::BeyondModel,
+                "mean wear life",
+                "speed, load or dose are so small that no rate of wear can be computed: check them",
+            ));
+        }
         let steady = if first >= last { first } else { self.steady_life(limit, limit_work, first, last)? };
         Ok(self.running_in.running_time(steady, self.sliding_rate))
     }

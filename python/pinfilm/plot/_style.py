@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from functools import cache
 from textwrap import fill
 from typing import TYPE_CHECKING, NamedTuple
 
@@ -58,14 +57,15 @@ def axes(ax: Axes | None, size: tuple[float, float] = (6.4, 3.8)) -> Axes:
     return pyplot.subplots(figsize=size, layout="constrained")[1]
 
 
-@cache
-def _rows() -> dict[str, dict[str, str]]:
-    return {found["path"]: found for found in register()}
+_ROWS: list[dict[str, dict[str, str]]] = []
+"""The register by path, once somebody has asked for it; whole whenever it is there, for threads that ask at once."""
 
 
 def row(path: str) -> dict[str, str]:
     """Return the row of the register at a path."""
-    return _rows()[path]
+    if not _ROWS:
+        _ROWS.append({found["path"]: found for found in register()})
+    return _ROWS[0][path]
 
 
 def label(path: str, unit: str | None = None, widest: int = WIDEST) -> str:

@@ -171,6 +171,16 @@ def test_payloads_of_nan_are_not_missing_values() -> None:
     assert set(found["code"]) == {"not_finite"}
 
 
+def test_a_line_that_all_but_stands_and_a_dose_of_all_but_nothing() -> None:
+    """The smallest number is no speed any more in m/s: an error in its row, and the rows beside it are computed."""
+    table = columns(3)
+    for name in ("duty.speed_m_per_min", "lubrication.dose_ul"):
+        table[name] = [table[name][0], 5e-324, table[name][2]]
+    found = pinfilm.evaluate_table(table)
+    assert found["status"][1] == "error" and found["message"][1]
+    assert "error" not in (found["status"][0], found["status"][2])
+
+
 @pytest.mark.skipif(os.environ.get("PINFILM_TESTS") != "slow", reason="a million rows: the slow session")
 @pytest.mark.timeout(3600)
 def test_a_million_hostile_rows() -> None:
