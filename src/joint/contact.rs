@@ -84,12 +84,13 @@ pub fn articulating(
     turn: &Turn,
     viscosity_at_pressure: impl FnOnce(f64) -> Result<f64>,
 ) -> Result<Contact> {
-    articulate(pair, surface, lubricant, load, turn, viscosity_at_pressure, Parts::Larger, Roots::default())
+    articulating_near(None, pair, surface, lubricant, load, turn, viscosity_at_pressure)
 }
 
-/// As [`articulating`], searched from the contact of a pair much like this one: the same numbers to 1e-11, sooner.
+/// As [`articulating`], searched from the contact of a pair much like this one where one is known: the same numbers to
+/// 1e-11, sooner.
 pub fn articulating_near(
-    near: &Contact,
+    near: Option<&Contact>,
     pair: &Pair,
     surface: &RoughSurface,
     lubricant: &Lubricant,
@@ -97,7 +98,16 @@ pub fn articulating_near(
     turn: &Turn,
     viscosity_at_pressure: impl FnOnce(f64) -> Result<f64>,
 ) -> Result<Contact> {
-    articulate(pair, surface, lubricant, load, turn, viscosity_at_pressure, Parts::Larger, near.roots)
+    articulate(
+        pair,
+        surface,
+        lubricant,
+        load,
+        turn,
+        viscosity_at_pressure,
+        Parts::Larger,
+        near.map_or_else(Roots::default, |near| near.roots),
+    )
 }
 
 /// As [`articulating`], with the rigid film always computed.

@@ -7,8 +7,8 @@ use super::reach::Reach;
 use crate::circuit::{Coefficients, Event, EventKind, GRAVITY, March, SectionSi, Way, events};
 use crate::error::{Code, Error, Result};
 use crate::joint::{
-    Contact, Elasticity, Friction, Lubricant, Pair, RoughSurface, Turn, articulating, articulating_near,
-    boundary_friction, roller_friction, rolling,
+    Contact, Elasticity, Friction, Lubricant, Pair, RoughSurface, Turn, articulating_near, boundary_friction,
+    roller_friction, rolling,
 };
 use crate::oil::{pressure_viscosity, roelands};
 
@@ -111,13 +111,9 @@ impl<'a> Bearing<'a> {
             Turn { angular_speed: angle * speed / pitch, angle, rest_time: event.rest, rest_load: event.rest_tension };
         let (pair, surface) = (&self.pair, &self.surface);
         let under_pressure = |pressure| roelands(viscosity, lubricant.pressure_viscosity, pressure);
-        let contact = match near {
-            Some(like) => {
-                articulating_near(&like.contact, pair, surface, lubricant, event.tension, &turn, under_pressure)
-            }
-            None => articulating(pair, surface, lubricant, event.tension, &turn, under_pressure),
-        }
-        .map_err(|error| at_section(error, event.section))?;
+        let like = near.map(|like| &like.contact);
+        let contact = articulating_near(like, pair, surface, lubricant, event.tension, &turn, under_pressure)
+            .map_err(|error| at_section(error, event.section))?;
         let reached = contact.friction_near(near.map(|like| &like.reached), self.fill, surface, lubricant)?;
         let friction = self.over_all(reached.coefficient);
         Ok(JointEvent { event: *event, viscosity, contact, reached, friction })

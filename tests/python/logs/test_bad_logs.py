@@ -8,6 +8,7 @@ from typing import Any
 
 import numpy as np
 import pytest
+from cleaning_steps import LEFT_OUT
 
 import pinfilm
 from pinfilm import CurrentLog, LogRules
@@ -74,19 +75,6 @@ def test_what_is_mended_is_told_and_counted(what: str) -> None:
     left_out = sum(getattr(found, step) for step in LEFT_OUT)
     assert found.rows_read == left_out + found.kept
 
-
-LEFT_OUT = (
-    "unreadable",
-    "negative",
-    "duplicates_equal",
-    "duplicates_averaged",
-    "stopped",
-    "start_up",
-    "warm_up",
-    "gaps",
-    "spikes",
-    "without_covariates",
-)
 
 REFUSED = {
     "milliamperes": (times(1000), "dimension", "current_a", "look like milliamperes: give amperes"),
